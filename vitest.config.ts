@@ -1,0 +1,10 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
+  test: {
+    include: ["test/**/*.test.{ts,tsx}"],
+    reporters: ["default", "./scripts/closingLine.mjs"],
+    testTimeout: 60_000,
+  },
+});
