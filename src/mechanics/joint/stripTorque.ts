@@ -1,0 +1,166 @@
+import { type Distribution, quantile, scaled, survival } from "../quantity/distribution.ts";
+import { nodesOf } from "../quantity/distributionNodes.ts";
+import {
+  cumulated,
+  type LogDensity,
+  logDensity,
+  logDensityOfNodes,
+  product,
+  spread,
+  step,
+  times,
+} from "../quantity/logDensity.ts";
+import { minimum } from "../quantity/minimum.ts";
+import { crossed, uniformNodes } from "../quantity/quadrature.ts";
+import { distributionOf, exact, valueIn } from "../quantity/quantity.ts";
+import { degC, MPa } from "../quantity/unit.ts";
+import { propertyClassRow } from "../tables/iso898.ts";
+import { materialRows } from "../tables/materials.ts";
+import type { Ranges } from "../tables/referenceRanges.ts";
+import { stressArea } from "../threads/metricThread.ts";
+import type { CarryingTurns } from "./carryingTurns.ts";
+import type { FrictionNodes } from "./frictionNodes.ts";
+import type { Closure, Port } from "./port.ts";
+import { externalStripArea, heightFactor, internalStripArea, plugYieldForces } from "./stripping.ts";
+import { turnsDensity } from "./turnsDensity.ts";
+
+const nodesPerTolerance = 6;
+
+/**
+ * The density of the force, N, at which the thread of the hole or of the plug strips: strength, shear ratio and area of
+ * each, times turns, height left and the scatter of the model, which they share.
+ */
+export function stripForceDensity(port: Port, closure: Closure, turns: CarryingTurns, ranges: Ranges): LogDensity {
+  const row = materialRows[port.material];
+  const hole = product(
+    times(1e6 * heatFactor(port, ranges), logDensity(ranges[row.strength].distribution)),
+    logDensity(ranges[row.shearRatio].distribution),
+    internalAreaDensity(port),
+  );
+  const { R_m_MPa } = propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value);
+  const plug = product(
+    times(1e6 * R_m_MPa, logDensity(ranges["plug strength"].distribution)),
+    logDensity(ranges["plug shear ratio"].distribution),
+    externalAreaDensity(port),
+  );
+  const leadIn = turns.passesThrough ? { type: "exact" as const, value: 0 } : ranges["lead-in"].distribution;
+  const k = ranges[row.sharing].distribution;
+  return product(
+    minimum(hole, plug),
+    logDensity(ranges["strip model"].distribution),
+    heightDensity(port, ranges),
+    turnsDensity(turns.count, leadIn, quantile(k, 0.5), ranges["sharing exponent"].distribution),
+  );
+}
+
+/**
+ * The density of the torque, N·m, set on the wrench at which the joint lets go: it strips or the plug yields, whichever
+ * comes first. Friction works on the arm and on the plug's yield together, so both are taken row by row of `friction`.
+ */
+export function stripTorqueDensity(
+  port: Port,
+  closure: Closure,
+  strip: LogDensity,
+  friction: FrictionNodes,
+  wrench: Distribution,
+  ranges: Ranges,
+): LogDensity {
+  const arms = friction.arm_m.map(Math.log);
+  const stripped = product(strip, logDensityOfNodes({ at: arms, weight: friction.weight }));
+  const result = { ...stripped, mass: stripped.mass.slice() };
+  const notStripped = cumulated(strip).map((below) => 1 - below);
+  const yields = yieldForces(port, closure, friction.mu_th);
+  const strength = ranges["plug strength"].distribution;
+  for (let row = 0; row < arms.length; row += friction.rowsPerThread) {
+    const moved = movedByYield(strip, notStripped, scaled(strength, yields[row] as number));
+    for (let own = row; own < row + friction.rowsPerThread; own++)
+      for (let i = 0; i < moved.mass.length; i++)
+        spread(
+          result,
+          moved.first + i * step + (arms[own] as number),
+          (moved.mass[i] as number) * (friction.weight[own] as number),
+        );
+  }
+  return product(result, wrenchDensity(wrench));
+}
+
+/** The density of 1 / (1 + w): what a wrench that turns out a share w too strong takes from the figure set on it. */
+export function wrenchDensity(wrench: Distribution): LogDensity {
+  const { at, weight } = nodesOf(wrench, 5);
+  return logDensityOfNodes({ at: at.map((w) => -Math.log1p(w)), weight });
+}
+
+/**
+ * What the plug's yield changes in the mass of the strip force: taken where the thread would have outlived the plug, put
+ * where the plug yields. Nothing where the thread strips long before.
+ */
+function movedByYield(
+  { first, mass, zero }: LogDensity,
+  notStripped: Float64Array,
+  plugYield: Distribution,
+): LogDensity {
+  const begins = Math.max(0, Math.ceil((Math.log(quantile(plugYield, 1e-12)) - first) / step));
+  const surely = Math.log(quantile(plugYield, 1 - 1e-12));
+  let ends = mass.length;
+  while (ends > begins && (notStripped[ends - 1] ?? 0) < 1e-10) ends--;
+  const moved = new Float64Array(Math.max(0, ends - begins));
+  let holds = begins > 0 ? (notStripped[begins - 1] ?? 0) : 1 - zero;
+  for (let i = begins; i < ends; i++) {
+    const edge = first + (i + 0.5) * step;
+    const after = edge > surely ? 0 : (notStripped[i] as number) * survival(plugYield, Math.exp(edge));
+    moved[i - begins] = holds - after - (mass[i] as number);
+    holds = after;
+  }
+  return { first: first + begins * step, mass: moved, zero: 0 };
+}
+
+/** The yield force, N, of a plug of the least strength of its class, for each thread friction. */
+function yieldForces(port: Port, closure: Closure, mu: Float64Array): Float64Array {
+  const { R_p_MPa } = propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value);
+  return plugYieldForces(
+    port.thread,
+    stressArea(port.thread),
+    exact("R_p", R_p_MPa, MPa, "ISO 898-1:2013, table 3"),
+    mu,
+  );
+}
+
+/** Light alloys and their castings lose strength with heat; a case nobody measured has cooled. */
+export function heatFactor({ temperature }: Port, ranges: Ranges): number {
+  if (!temperature || valueIn(degC, temperature) <= 60) return 1;
+  const range = valueIn(degC, temperature) > 120 ? ranges["heat above 120 °C"] : ranges["heat above 60 °C"];
+  return quantile(range.distribution, 0.5);
+}
+
+function internalAreaDensity({ thread, limits }: Port): LogDensity {
+  const { a: d, b: D_2, weight } = withinTolerance(limits.d_min, limits.d_max, limits.D2_min, limits.D2_max);
+  const area = internalStripArea.over({ d, D_2, L: thread.P.value, P: thread.P.value });
+  return logDensityOfNodes({ at: area.map(Math.log), weight });
+}
+
+function externalAreaDensity({ thread, limits }: Port): LogDensity {
+  const { a: d_2, b: D_1, weight } = withinTolerance(limits.d2_min, limits.d2_max, limits.D1_min, limits.D1_max);
+  const area = externalStripArea.over({ d_2, D_1, L: thread.P.value, P: thread.P.value });
+  return logDensityOfNodes({ at: area.map(Math.log), weight });
+}
+
+type Limit = { readonly value: number };
+
+const withinTolerance = (aMin: Limit, aMax: Limit, bMin: Limit, bMax: Limit) =>
+  crossed(
+    uniformNodes(aMin.value, aMax.value, nodesPerTolerance),
+    uniformNodes(bMin.value, bMax.value, nodesPerTolerance),
+  );
+
+/** What is left of a turn's strength with its height: measured, or by the condition of the turns. */
+function heightDensity({ left }: Port, ranges: Ranges): LogDensity {
+  // A thread that is gone has been refused before; should one be weighed all the same, it counts as poor.
+  const name = left.condition === "gone" ? "height poor" : (`height ${left.condition}` as const);
+  const h = nodesOf(left.height ? distributionOf(left.height) : ranges[name].distribution, 6);
+  const { a, b, weight } = crossed(h, nodesOf(ranges["height effect"].distribution, 6));
+  const eta = heightFactor.over({ h: a.map((it) => Math.min(1, Math.max(leastHeight, it))), s: b });
+  return logDensityOfNodes({ at: eta.map(Math.log), weight });
+}
+
+/** A measured height may err below nothing at all; this much is taken as left. */
+const leastHeight = 0.05;

@@ -1,0 +1,101 @@
+import { formula } from "../quantity/formula.ts";
+import type { Quantity } from "../quantity/quantity.ts";
+import { kN, MPa, mm, mm2, one, turn } from "../quantity/unit.ts";
+import type { MetricThread } from "../threads/metricThread.ts";
+
+const stripAreas = "FED-STD-H28/2B and ASME B1.1, appendix B: shear areas (wording of Machinery's Handbook)";
+
+/**
+ * Shear area A_n of the hole's thread over the engaged length L, on the cylinder of the plug's major diameter.
+ * Least material takes d at its minimum and D_2 at its maximum.
+ */
+export const internalStripArea = formula(
+  "A_n = pi * d * L / P * (P / 2 + (d - D_2) * tan(30 * deg))",
+  { d: mm, L: mm, P: mm, D_2: mm, A_n: mm2 },
+  stripAreas,
+);
+
+/** Shear area A_s of the plug's thread over the engaged length L, on the cylinder of the hole's minor diameter. */
+export const externalStripArea = formula(
+  "A_s = pi * D_1 * L / P * (P / 2 + (d_2 - D_1) * tan(30 * deg))",
+  { D_1: mm, L: mm, P: mm, d_2: mm, A_s: mm2 },
+  stripAreas,
+);
+
+/** The force F_s at which an area A strips in a material of tensile strength R_m and shear ratio k. */
+export const stripForce = formula(
+  "F_s = A * R_m * k",
+  { A: mm2, R_m: MPa, k: one, F_s: kN },
+  "VDI 2230-1:2015, 5.5.5 (form from memory)",
+);
+
+/** What is left of a strip force: the model against castings (m), the height of the turns (eta), their sharing (q). */
+export const forceLeft = formula(
+  "F = F_s * m * eta * q",
+  { F_s: kN, m: one, eta: one, q: one, F: kN },
+  "shear model times its scatter, part-height turns and uneven sharing (judgement)",
+);
+
+/** The engaged length L of n turns of pitch P. */
+export const engagedLength = formula("L = n * P", { n: turn, P: mm, L: mm }, "plain geometry");
+
+/** The turns that carry: those caught less the lead-in. */
+export const turnsLessLeadIn = formula(
+  "n = n_c - n_l",
+  { n_c: turn, n_l: turn, n: turn },
+  "VDI 2230-1 loses up to 0.8 P at the ends of the engagement (from memory)",
+);
+
+/** The share eta of a turn's strength that is left with the height h of its thread; s is between 0.42 and 1. */
+export const heightFactor = formula(
+  "eta = 1 - s * (1 - h)",
+  { s: one, h: one, eta: one },
+  "between crushing in proportion to height and tap-drill practice (judgement)",
+);
+
+/** The share f of the load that the first of n turns takes; k grows with the stiffness of the case material. */
+export const firstTurnShare = formula(
+  "f = 1 - sinh(k * (n - 1)) / sinh(k * n)",
+  { k: one, n: turn, f: one },
+  "Yamamoto's load distribution in one constant (form from memory)",
+);
+
+/** How much more than the mean the first of n turns takes, against three turns. */
+export const crowding = formula(
+  "c = n * f / (3 * f_3)",
+  { n: turn, f: one, f_3: one, c: one },
+  "Yamamoto's load distribution in one constant (form from memory)",
+);
+
+const plugYield = formula(
+  "F_y = R_p * A_s / sqrt(1 + 3 * (3/2 * d_2 / d_0 * (P / (pi * d_2) + 1.155 * mu))^2)",
+  { R_p: MPa, A_s: mm2, d_2: mm, d_0: mm, P: mm, mu: one, F_y: kN },
+  "VDI 2230-1:2015, (R8/1), the whole of the yield strength (form from memory)",
+);
+
+const stressDiameter = formula("d_0 = (d_2 + d_3) / 2", { d_2: mm, d_3: mm, d_0: mm }, "ISO 898-1:2013, 9.1.6.1");
+
+const thirdRule = formula(
+  "F = pi * d_2 * R_m * k * n * P / 3",
+  { d_2: mm, R_m: MPa, k: one, n: turn, P: mm, F: kN },
+  "NASA RP-1228 (Barrett), tapped holes: one third of the shear of full turns",
+);
+
+/** The force at which the plug's shank yields in tension and torsion together, for its yield strength R_p. */
+export const plugYieldForce = (thread: MetricThread, A_s: Quantity, R_p: Quantity, mu: Quantity): Quantity =>
+  plugYield({ R_p, A_s, d_2: thread.d_2, d_0: stressDiameter(thread), P: thread.P, mu });
+
+/** The same over a column of frictions, N. */
+export const plugYieldForces = (thread: MetricThread, A_s: Quantity, R_p: Quantity, mu: Float64Array): Float64Array =>
+  plugYield.over({
+    R_p: R_p.value,
+    A_s: A_s.value,
+    d_2: thread.d_2.value,
+    d_0: stressDiameter(thread).value,
+    P: thread.P.value,
+    mu,
+  });
+
+/** The strip force by the third rule of NASA RP-1228, from a public source, so that nobody has to trust our ranges alone. */
+export const thirdRuleForce = (thread: MetricThread, R_m: Quantity, k: Quantity, n: Quantity): Quantity =>
+  thirdRule({ d_2: thread.d_2, R_m, k, n, P: thread.P });

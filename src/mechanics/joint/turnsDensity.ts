@@ -1,0 +1,91 @@
+import { type Distribution, quantile, support } from "../quantity/distribution.ts";
+import { emptyDensity, type LogDensity, logDensityBelow, spread, step } from "../quantity/logDensity.ts";
+import { normalCdf, normalDensity } from "../quantity/normal.ts";
+import { uniformNodes } from "../quantity/quadrature.ts";
+import type { Count } from "./carryingTurns.ts";
+import { crowding, firstTurnShare } from "./stripping.ts";
+
+/** Fewer turns than this carry nothing worth the name; what lies below counts as none. */
+const leastTurns = 0.004;
+
+/**
+ * The density of the turns that carry: the count less its lead-in, with what uneven sharing takes beyond three turns,
+ * n * [n f(n) / (3 f(3))]^-a. `k` is the sharing constant of the case material.
+ */
+export function turnsDensity(count: Count, leadIn: Distribution, k: number, sharingExponent: Distribution): LogDensity {
+  const below = belowLessLeadIn(count, leadIn);
+  const [least, most] = reachOfCount(count, leadIn);
+  if (most <= leastTurns) return { first: 0, mass: Float64Array.of(0), zero: 1 };
+  const effective = logDensityBelow(below, Math.max(least, leastTurns), most, below(0));
+  return most > 3 ? shared(effective, k, sharingExponent) : effective;
+}
+
+/** The probability that the count less its lead-in is at most n. */
+function belowLessLeadIn(count: Count, leadIn: Distribution): (n: number) => number {
+  const integral = integratedBelow(count);
+  if (leadIn.type === "uniform" && leadIn.high > leadIn.low) {
+    const { low, high } = leadIn;
+    return (n) => (integral(n + high) - integral(n + low)) / (high - low);
+  }
+  const { at } = uniformNodes(0, 1, 24);
+  const leads = leadIn.type === "exact" ? Float64Array.of(leadIn.value) : at.map((p) => quantile(leadIn, p));
+  const narrow = 1e-6;
+  return (n) =>
+    leads.reduce((sum, lead) => sum + (integral(n + lead + narrow) - integral(n + lead - narrow)) / (2 * narrow), 0) /
+    leads.length;
+}
+
+/** The integral of a count's distribution function, which a lead-in spread evenly needs in closed form. */
+function integratedBelow(count: Count): (n: number) => number {
+  switch (count.type) {
+    case "exact":
+      return (n) => Math.max(0, n - count.value);
+    case "normal":
+      return (n) => {
+        const z = (n - count.mean) / count.sd;
+        return count.sd * (z * normalCdf(z) + normalDensity(z));
+      };
+    case "triangular": {
+      const { low, likely, high } = count;
+      const mean = (low + likely + high) / 3;
+      return (n) => {
+        if (n <= low) return 0;
+        if (n < likely) return (n - low) ** 3 / (3 * (high - low) * (likely - low));
+        if (n < high) return n - mean + (high - n) ** 3 / (3 * (high - low) * (high - likely));
+        return n - mean;
+      };
+    }
+    default:
+      return count satisfies never;
+  }
+}
+
+function reachOfCount(count: Count, leadIn: Distribution): readonly [number, number] {
+  const [soonest, latest] = support(leadIn);
+  const [least, most] =
+    count.type === "normal" ? [count.mean - 8 * count.sd, count.mean + 8 * count.sd] : support(count);
+  return [least - latest, most - soonest + 1e-9];
+}
+
+/** Moves the mass beyond three turns to where uneven sharing leaves it. */
+function shared({ first, mass, zero }: LogDensity, k: number, exponent: Distribution): LogDensity {
+  const [softest, hardest] = support(exponent);
+  const exponents =
+    exponent.type === "exact"
+      ? { at: Float64Array.of(softest), weight: Float64Array.of(1) }
+      : uniformNodes(softest, hardest, 8);
+  const n = mass.map((_, i) => Math.exp(first + i * step));
+  const f = firstTurnShare.over({ k, n });
+  const f_3 = firstTurnShare.over({ k, n: 3 })[0] as number;
+  const c = crowding.over({ n, f, f_3 });
+  const moved = emptyDensity(first, first + mass.length * step);
+  for (let i = 0; i < mass.length; i++) {
+    const here = first + i * step;
+    const loss = (n[i] as number) > 3 ? Math.log(c[i] as number) : 0;
+    if (loss <= 0) spread(moved, here, mass[i] as number);
+    else
+      for (let j = 0; j < exponents.at.length; j++)
+        spread(moved, here - loss * (exponents.at[j] as number), (mass[i] as number) * (exponents.weight[j] as number));
+  }
+  return { ...moved, zero };
+}
