@@ -1,0 +1,55 @@
+import type { Closure, Seal, SealKind, WasherMaterial } from "../joint/port.ts";
+import { exact, valueIn } from "../quantity/quantity.ts";
+import { mm } from "../quantity/unit.ts";
+import { sourceText } from "../tables/source.ts";
+import type { PortCase } from "./portCase.ts";
+import { type Check, type Remedy, type RemedyId, remedyOf } from "./remedy.ts";
+import { nothingBetween, sealSize } from "./sealSize.ts";
+
+type Offer = {
+  readonly id: RemedyId;
+  readonly kind: SealKind;
+  readonly material: WasherMaterial | null;
+  readonly checks: readonly Check[];
+};
+
+const seat: Check = { type: "seat flat and clean" };
+const rubber: Check = { type: "rubber suits fluid and heat" };
+
+const offers: readonly Offer[] = [
+  { id: "other seal: bonded seal", kind: "bonded seal", material: null, checks: [seat, rubber] },
+  { id: "other seal: fibre", kind: "flat washer", material: "fibre", checks: [seat] },
+  { id: "other seal: O-ring", kind: "O-ring", material: null, checks: [{ type: "chamfer cut for the ring" }, rubber] },
+  { id: "other seal: crush ring", kind: "crush ring", material: null, checks: [seat] },
+  { id: "other seal: aluminium", kind: "flat washer", material: "aluminium", checks: [seat] },
+  { id: "other seal: copper", kind: "flat washer", material: "copper", checks: [seat] },
+];
+
+/** The same plug on every other kind of seal: one that needs less clamp, or that takes less thread. */
+export const otherSeals = (portCase: PortCase): readonly Remedy[] =>
+  offers
+    .filter(({ kind, material }) => kind !== portCase.asFound.seal.kind || material !== portCase.asFound.seal.material)
+    .map(({ id, kind, material, checks }) =>
+      remedyOf(portCase, id, withSeal(portCase, kind, material), { method: id, sealantAlone: false }, checks),
+    );
+
+/** The closure as found on another seal; a flat ring keeps the sizes of the flat ring that was there. */
+export function withSeal({ port, asFound }: PortCase, kind: SealKind, material: WasherMaterial | null): Closure {
+  const surface = asFound.surface === "wet sealant" ? "oiled" : asFound.surface;
+  return { ...asFound, surface, heldOtherwise: false, seal: sealFor() };
+
+  function sealFor(): Seal {
+    if (kind === "flat washer" && asFound.seal.kind === "flat washer")
+      return { ...asFound.seal, material, original: false };
+    const size = sealSize(kind, valueIn(mm, port.thread.d), asFound.plug.headDiameter);
+    const source = sourceText(size.source);
+    return {
+      kind,
+      material,
+      outside: exact("D_o", size.outside_mm, mm, source),
+      inside: exact("D_i", size.inside_mm, mm, source),
+      thickness: size.thickness_mm === 0 ? nothingBetween : exact("t", size.thickness_mm, mm, source),
+      original: false,
+    };
+  }
+}

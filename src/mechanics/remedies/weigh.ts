@@ -1,0 +1,112 @@
+import { type Advice, wrenchFor } from "../joint/advice.ts";
+import { type BookVerdict, bookTorque_Nm, bookVerdict } from "../joint/bookFigures.ts";
+import { type Health, health } from "../joint/health.ts";
+import { wrenchDeviation } from "../joint/wrench.ts";
+import { support } from "../quantity/distribution.ts";
+import { materialRows } from "../tables/materials.ts";
+import { type Assumption, completed, type GivenCase } from "./givenCase.ts";
+import { longerPlugs } from "./longerPlug.ts";
+import { lowerTorque } from "./lowerTorque.ts";
+import { otherSeals } from "./otherSeal.ts";
+import type { PortCase } from "./portCase.ts";
+import { openQuestion, refusalOf } from "./refusalRules.ts";
+import type { NotOffered, Remedy } from "./remedy.ts";
+import { sealantNoWasher } from "./sealantNoWasher.ts";
+import { refusedClosure, stopRuleFor, turnsOf, type WeighedClosure, weighedClosure } from "./weighedClosure.ts";
+
+/** What is left, what it will carry, and what can be done. */
+export type Weighed = {
+  readonly portCase: PortCase;
+  readonly assumed: readonly Assumption[];
+  readonly health: Health;
+  readonly asFound: WeighedClosure;
+  /** What the book figures are to each other; null where there are none. */
+  readonly book: BookVerdict | null;
+  readonly remedies: readonly Remedy[];
+  readonly notOffered: readonly NotOffered[];
+};
+
+/** The whole answer for one case. */
+export function weigh(given: GivenCase): Weighed {
+  const { portCase, assumed } = completed(given);
+  const { port, asFound, levels } = portCase;
+  const state = health(port, asFound, levels);
+  const healthy = state.healthy && portCase.asked.crack === "no";
+  const found = healthy ? healthyClosure(portCase) : hurtClosure(portCase);
+  const book = bookOf(portCase, found);
+  const weighedFound = healthy && book ? pulledByTheBook(portCase, found, book) : found;
+  const longer = healthy ? [] : longerPlugs(portCase);
+  return {
+    portCase,
+    assumed,
+    health: { ...state, healthy },
+    asFound: weighedFound,
+    book,
+    remedies: healthy
+      ? []
+      : [
+          lowerTorque(portCase),
+          ...longer.flatMap((it) => (it.offered ? [it.remedy] : [])),
+          ...otherSeals(portCase),
+          sealantNoWasher(portCase),
+        ],
+    notOffered: longer.flatMap((it) => (it.offered ? [] : [it.why])),
+  };
+}
+
+/** The port as found, pulled to less because its thread is hurt: a make-do, and refused where a rule says so. */
+function hurtClosure(portCase: PortCase): WeighedClosure {
+  const { asFound } = portCase;
+  const turns = turnsOf(portCase, asFound);
+  const sealantAlone = asFound.seal.kind === "sealant, metal to metal";
+  const refused = refusalOf({ method: sealantAlone ? "sealant" : "lower torque", sealantAlone }, portCase, turns);
+  if (refused) return refusedClosure(asFound, turns, refused);
+  if (!turns) throw new Error("no turns and no refusal");
+  return weighedClosure(portCase, asFound, turns);
+}
+
+/** A healthy port takes its book figure whatever the joint; a window of ours is shown only where no rule forbids it. */
+function healthyClosure(portCase: PortCase): WeighedClosure {
+  const { asFound } = portCase;
+  const turns = turnsOf(portCase, asFound);
+  const quiet = turns && refusalOf({ method: "lower torque", sealantAlone: false }, answered(portCase), turns) === null;
+  if (quiet) return weighedClosure(portCase, asFound, turns);
+  return { closure: asFound, turns, window: null, advice: null, stop: null, refused: null };
+}
+
+/** The questions that only a make-do has to wait for, taken as harmless where nobody asked them. */
+function answered(portCase: PortCase): PortCase {
+  if (openQuestion(portCase.asked) === null) return portCase;
+  const { asked } = portCase;
+  const harmless = { pressure: "none", reaches: [], people: "no", repairedBefore: "no", breather: "free" } as const;
+  return {
+    ...portCase,
+    asked: {
+      ...asked,
+      pressure: asked.pressure ?? harmless.pressure,
+      reaches: asked.reaches ?? harmless.reaches,
+      people: asked.people ?? harmless.people,
+      repairedBefore: asked.repairedBefore ?? harmless.repairedBefore,
+      breather: asked.breather ?? harmless.breather,
+    },
+  };
+}
+
+function bookOf({ port, asFound, bookFigures, ranges }: PortCase, { window }: WeighedClosure): BookVerdict | null {
+  const [, deviation] = support(wrenchDeviation(null, ranges));
+  const { lightAlloy } = materialRows[port.material];
+  return bookVerdict(bookFigures, asFound.seal, asFound.surface, window?.need_Nm ?? 0, lightAlloy, deviation);
+}
+
+function pulledByTheBook(portCase: PortCase, found: WeighedClosure, book: BookVerdict): WeighedClosure {
+  const torque_Nm = bookTorque_Nm(book);
+  const { wrenches, today, levels } = portCase;
+  const advice: Advice = wrenchFor(torque_Nm, wrenches, today, levels) ?? {
+    type: "pull",
+    torque_Nm,
+    wrench: null,
+    set_Nm: torque_Nm,
+    evidence: null,
+  };
+  return { ...found, advice, stop: stopRuleFor(portCase, found.closure, torque_Nm) };
+}

@@ -1,0 +1,85 @@
+import { type Advice, advice } from "../joint/advice.ts";
+import { type CarryingTurns, carryingTurns } from "../joint/carryingTurns.ts";
+import type { Closure } from "../joint/port.ts";
+import { sealForce, sealNeed } from "../joint/sealTorque.ts";
+import { type StopRule, stopRule } from "../joint/stopRule.ts";
+import { bearingDiameter, clampForce } from "../joint/torque.ts";
+import { type TorqueWindow, torqueWindow } from "../joint/window.ts";
+import { wrenchDeviation } from "../joint/wrench.ts";
+import { exact, type Quantity, taken } from "../quantity/quantity.ts";
+import { Nm, one } from "../quantity/unit.ts";
+import { sourceText } from "../tables/source.ts";
+import type { PortCase } from "./portCase.ts";
+import type { Refusal } from "./refusalRules.ts";
+
+/** One closure, weighed: its window and what to pull, or why there is none. */
+export type WeighedClosure = {
+  readonly closure: Closure;
+  readonly turns: CarryingTurns | null;
+  readonly window: TorqueWindow | null;
+  readonly advice: Advice | null;
+  readonly stop: StopRule | null;
+  readonly refused: Refusal | null;
+};
+
+/** A closure that a rule refuses: no torque, no limit, no odds. */
+export const refusedClosure = (closure: Closure, turns: CarryingTurns | null, refused: Refusal): WeighedClosure => ({
+  closure,
+  turns,
+  window: null,
+  advice: null,
+  stop: null,
+  refused,
+});
+
+/** The window of a closure and the advice in it. A seal that the method does not cover is refused. */
+export function weighedClosure(portCase: PortCase, closure: Closure, turns: CarryingTurns): WeighedClosure {
+  const { port, wrenches, today, ranges, levels } = portCase;
+  const need = sealNeed(closure.seal);
+  if (!need) return refusedClosure(closure, turns, notCovered);
+  const weigh = (wrench: (typeof wrenches)[number] | null): TorqueWindow =>
+    torqueWindow({ port, closure, turns, need, wrench: wrenchDeviation(wrench, ranges), ranges, levels });
+
+  const atLarge = weigh(null);
+  const chosen = advice(atLarge, wrenches, today, levels);
+  const wrench = chosen.type === "pull" ? chosen.wrench : null;
+  const window = wrench && wrenchDeviation(wrench, ranges) !== wrenchDeviation(null, ranges) ? weigh(wrench) : atLarge;
+  const final = window === atLarge ? chosen : advice(window, wrench ? [wrench] : wrenches, today, levels);
+  return {
+    closure,
+    turns,
+    window,
+    advice: final,
+    stop: final.type === "pull" ? stopRuleFor(portCase, closure, final.torque_Nm) : null,
+    refused: null,
+  };
+}
+
+/** The clamp force of a torque at middle friction. */
+export function clampAt({ port, ranges }: PortCase, closure: Closure, torque_Nm: number): Quantity {
+  const friction = ranges[`friction ${closure.surface}`];
+  const mu = (symbol: string): Quantity => taken(symbol, friction.distribution, one, sourceText(friction.source));
+  const D_b = bearingDiameter(closure.seal.outside, closure.seal.inside);
+  return clampForce({ thread: port.thread, D_b, mu_th: mu("mu_th"), mu_b: mu("mu_b") }, exact("T", torque_Nm, Nm));
+}
+
+/** The stop rule of a pull. */
+export const stopRuleFor = (portCase: PortCase, closure: Closure, torque_Nm: number): StopRule =>
+  stopRule(portCase.port.thread, closure.seal, clampAt(portCase, closure, torque_Nm), torque_Nm);
+
+/** The force the seal needs, with its spread, for the working. */
+export function needOf({ ranges }: PortCase, { seal }: Closure): Quantity | null {
+  const need = sealNeed(seal);
+  return need && sealForce(seal, need, ranges);
+}
+
+/** What `closure` catches in this case. */
+export const turnsOf = ({ port, asFound, ranges }: PortCase, closure: Closure): CarryingTurns | null =>
+  carryingTurns(port, asFound, closure, ranges);
+
+const notCovered: Refusal = {
+  rule: "7 too little",
+  reason: { type: "seal not covered" },
+  override: "never",
+  overridden: null,
+};
