@@ -1,0 +1,46 @@
+#!/usr/bin/env node
+import { Command, CommanderError } from "commander";
+import { convertCommand } from "./commands/convert.ts";
+import { limitsCommand } from "./commands/limits.ts";
+import { startCommand } from "./commands/start.ts";
+import { stripCommand } from "./commands/strip.ts";
+import { torqueCommand } from "./commands/torque.ts";
+import { weighCommand } from "./commands/weigh.ts";
+import { InputMistake } from "./mistake.ts";
+import { engine } from "./version.ts";
+
+const program = new Command("turnsleft")
+  .description("What a torn plug thread will still carry, what its seal needs, and whether any torque satisfies both.")
+  .version(engine)
+  .addHelpText("after", "\nExample:\n  turnsleft weigh examples/chain-case-level.json")
+  .exitOverride()
+  .configureOutput({ writeErr: () => {} });
+
+for (const add of [weighCommand, limitsCommand, stripCommand, torqueCommand, convertCommand, startCommand])
+  add(program);
+for (const command of program.commands) command.exitOverride().configureOutput({ writeErr: () => {} });
+
+process.stdout.on("error", (fault: NodeJS.ErrnoException) => {
+  if (fault.code !== "EPIPE") throw fault;
+  process.exit(0);
+});
+
+try {
+  await program.parseAsync();
+} catch (fault) {
+  process.exitCode = exitCode(fault);
+}
+
+/** 2 for a mistake in what was typed or given, 1 for a fault of ours. Help and version are answers. */
+function exitCode(fault: unknown): number {
+  if (fault instanceof CommanderError && fault.exitCode === 0) return 0;
+  if (fault instanceof InputMistake || fault instanceof CommanderError) {
+    const line = fault.message.replace(/^error: /, "").replace(/\s*\n\s*/g, " ");
+    process.stderr.write(`turnsleft: ${line}\n`);
+    return 2;
+  }
+  process.stderr.write(
+    `turnsleft: a fault of ours: ${fault instanceof Error ? (fault.stack ?? fault.message) : fault}\n`,
+  );
+  return 1;
+}

@@ -1,0 +1,73 @@
+import { type PortSection, portSection } from "../../mechanics/joint/section.ts";
+import { usableRange } from "../../mechanics/joint/wrench.ts";
+import { mean } from "../../mechanics/quantity/distribution.ts";
+import type { Quantity } from "../../mechanics/quantity/quantity.ts";
+import { valueIn } from "../../mechanics/quantity/quantity.ts";
+import { mm, Nm, one, turn } from "../../mechanics/quantity/unit.ts";
+import type { PortCase } from "../../mechanics/remedies/portCase.ts";
+import type { Remedy } from "../../mechanics/remedies/remedy.ts";
+import type { Weighed } from "../../mechanics/remedies/weigh.ts";
+import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
+import type { WindowProps } from "../drawings/windowLayout.ts";
+
+/** The first remedy, in the order of the method, that has a torque to pull. */
+export const bestRemedy = ({ remedies }: Weighed): Remedy | null =>
+  remedies.find((it) => it.advice?.type === "pull") ?? null;
+
+/** The section of a port with one closure, from the lengths of the case. */
+export function sectionOf({ port, ranges }: PortCase, { closure, turns }: WeighedClosure): PortSection {
+  const { thread, left } = port;
+  const { plug, seal } = closure;
+  const heightName = left.condition === "gone" ? "height poor" : (`height ${left.condition}` as const);
+  return portSection({
+    designation: thread.designation,
+    d_mm: valueIn(mm, thread.d),
+    P_mm: valueIn(mm, thread.P),
+    D1_mm: valueIn(mm, thread.D_1),
+    d3_mm: valueIn(mm, thread.d_3),
+    threadDepth_mm: length(port.threadDepth),
+    thinnestWall_mm: length(port.thinnestWall),
+    roomBehind_mm: length(port.roomBehind),
+    underHead_mm: length(plug.underHead),
+    chamfer_mm: length(plug.chamfer),
+    headDiameter_mm: length(plug.headDiameter),
+    seal: {
+      kind: seal.kind,
+      outside_mm: valueIn(mm, seal.outside),
+      inside_mm: valueIn(mm, seal.inside),
+      thickness_mm: valueIn(mm, seal.thickness),
+    },
+    turnsCarrying: turns ? Math.max(0, valueIn(turn, turns.caught)) : 0,
+    turnsHealthy: port.healthy && valueIn(turn, port.healthy.turns),
+    condition: left.condition,
+    heightLeft: left.height ? valueIn(one, left.height) : mean(ranges[heightName].distribution),
+    goodFrom_mm: length(left.goodFrom),
+    goodTo_mm: length(left.goodTo),
+    surface: closure.surface,
+  });
+}
+
+/** The window bar of one closure; null where it is refused. */
+export function windowOf(
+  { bookFigures, levels }: PortCase,
+  { window, advice }: WeighedClosure,
+  caption: string,
+): WindowProps | null {
+  if (!window) return null;
+  const pull = advice?.type === "pull" ? advice : null;
+  const wrench = pull?.wrench ?? null;
+  const range = wrench && usableRange(wrench, levels);
+  return {
+    need_Nm: window.need_Nm,
+    limit_Nm: window.limit_Nm,
+    cautiousRule_Nm: window.cautiousRule_Nm,
+    medianStrip_Nm: window.medianStrip_Nm,
+    floor_Nm: window.floor_Nm,
+    advice_Nm: pull?.torque_Nm ?? null,
+    bookFigures: bookFigures.map(({ torque }) => ({ torque_Nm: valueIn(Nm, torque), label: "book" })),
+    wrench: wrench && range && { name: wrench.name, least_Nm: range.from_Nm, most_Nm: range.to_Nm },
+    caption,
+  };
+}
+
+const length = (quantity: Quantity | null): number | null => quantity && valueIn(mm, quantity);

@@ -1,0 +1,189 @@
+import * as z from "zod/mini";
+import { catches, conditions, countings, sealKinds, surfaces, washerMaterials } from "../../mechanics/joint/port.ts";
+import { wrenchKinds } from "../../mechanics/joint/wrench.ts";
+import { reaches } from "../../mechanics/remedies/portCase.ts";
+import { propertyClasses } from "../../mechanics/tables/iso898.ts";
+import { jointKinds } from "../../mechanics/tables/jointKinds.ts";
+import { type LevelName, referenceLevels } from "../../mechanics/tables/levels.ts";
+import { materials } from "../../mechanics/tables/materials.ts";
+import { type RangeName, referenceRanges } from "../../mechanics/tables/referenceRanges.ts";
+import { anyOf } from "../words/problemWords.ts";
+
+/** A field with the sentence that its JSON Schema and its error both print. */
+function described<T extends z.ZodMiniType>(schema: T, description: string): T {
+  z.globalRegistry.add(schema, { description });
+  return schema;
+}
+
+const choice = <const T extends readonly string[]>(choices: T) =>
+  z.enum(choices, { error: anyOf(choices.map((it) => `"${it}"`)) });
+
+/** A quantity as text, with how it is known, or as a range. */
+const quantity = (accepted: string) =>
+  described(
+    z.union(
+      [
+        z.string(),
+        z.number(),
+        z.strictObject({ value: z.union([z.string(), z.number()]), how: z.optional(z.string()) }),
+        z.strictObject({
+          low: z.union([z.string(), z.number()]),
+          likely: z.union([z.string(), z.number()]),
+          high: z.union([z.string(), z.number()]),
+        }),
+      ],
+      {
+        error: `${accepted}, or { "value", "how" }, or { "low", "likely", "high" }`,
+      },
+    ),
+    accepted,
+  );
+
+const text = (accepted: string) => described(z.string({ error: accepted }), accepted);
+const yesNo = (accepted: string) => described(z.boolean({ error: `true or false: ${accepted}` }), accepted);
+const day = text('a day as "2026-11-25"');
+
+const length = (what: string, example: string) => z.optional(quantity(`${what}, as "${example}"`));
+
+const override = z.strictObject({
+  rule: text('the rule, as "7 too little"'),
+  by: text("the name of who takes it on himself"),
+  reason: text("his reason"),
+});
+
+const asked = z.strictObject({
+  crack: z.optional(choice(["no", "yes"])),
+  pressure: z.optional(quantity('"none", or the working pressure, as "1.2 bar"')),
+  reaches: z.optional(
+    z.array(choice(reaches), { error: `a list of ${anyOf(reaches)}; [] where the fluid reaches none of them` }),
+  ),
+  people: z.optional(choice(["no", "yes"])),
+  repairedBefore: z.optional(
+    z.union(
+      [z.literal("no"), z.strictObject({ method: text("the method"), cause: z.optional(text("why it came back")) })],
+      { error: '"no", or { "method", "cause" }' },
+    ),
+  ),
+  breather: z.optional(choice(["free", "blocked", "none"])),
+  waterTest: z.optional(choice(["passed", "failed", "not done"])),
+  alloyTested: z.optional(choice(["yes", "no"])),
+  overrides: z.optional(z.array(override, { error: 'a list of { "rule", "by", "reason" }' })),
+});
+
+const plug = z.strictObject({
+  propertyClass: z.optional(choice(propertyClasses)),
+  tolerance: z.optional(text('a tolerance class as "6g"')),
+  underHead: length("head face to tip", "13 mm"),
+  headDiameter: length("diameter of the head's face", "27 mm"),
+  chamfer: length("length of the point that carries nothing", "1 mm"),
+  original: z.optional(yesNo("whether this plug belongs here")),
+});
+
+const seal = z.strictObject({
+  kind: z.optional(choice(sealKinds)),
+  material: z.optional(choice(washerMaterials)),
+  outside: length("outside diameter of the ring or the sealed face", "26 mm"),
+  inside: length("inside diameter of the ring or the sealed face", "20.4 mm"),
+  thickness: length("thickness as it lies when tightened", "2 mm"),
+  original: z.optional(yesNo("whether this kind of seal belongs here")),
+});
+
+const left = z.strictObject({
+  turns: z.optional(quantity('turns by hand from the catch to the seat, as "3.5"')),
+  counted: z.optional(choice(countings)),
+  condition: z.optional(choice(conditions)),
+  catch: z.optional(choice(catches)),
+  withWasher: z.optional(yesNo("whether a washer was on during the count")),
+  goodFrom: length("where the good thread begins below the case face", "8.5 mm"),
+  goodTo: length("where the good thread ends below the case face", "16 mm"),
+  height: z.optional(quantity('thread height left as a share, as "0.6" or "60 %"')),
+});
+
+const housing = z.strictObject(
+  {
+    material: choice(materials),
+    tolerance: z.optional(text('a tolerance class as "6H"')),
+    threadDepth: length("case face to the end of the hole", "16 mm"),
+    thinnestWall: length("hole edge to the outside, thinnest side", "7 mm"),
+    roomBehind: length("inner face to the nearest thing behind", "11 mm"),
+    temperature: z.optional(quantity('temperature of the case, as "20 °C"')),
+  },
+  { error: '{ "material", ... }' },
+);
+
+const bookFigure = z.strictObject({
+  torque: quantity('a torque, as "46 N·m"'),
+  source: text('where it stands, as "service sheet, page 12"'),
+  seal: z.optional(choice([...sealKinds, ...washerMaterials])),
+  surface: z.optional(choice(surfaces)),
+});
+
+const crowFoot = z.strictObject({
+  lever: quantity('square of the wrench to the middle of the grip, as "300 mm"'),
+  extension: quantity('square of the wrench to the middle of the plug, as "60 mm"'),
+  angle: z.optional(quantity("0 ° in line, 90 ° across")),
+});
+
+const wrench = z.strictObject({
+  name: text('its name in this workshop, as "W-2"'),
+  kind: z.optional(choice(wrenchKinds)),
+  least: quantity('the least figure of its scale, as "20 N·m"'),
+  most: quantity('the greatest figure of its scale, as "100 N·m"'),
+  step: z.optional(quantity('the step of its scale, as "2 N·m"')),
+  calibrated: z.optional(day),
+  crowFoot: z.optional(crowFoot),
+});
+
+const number = z.number({ error: "a number" });
+const range = z.union(
+  [
+    z.strictObject({ value: number }),
+    z.strictObject({ low: number, high: number }),
+    z.strictObject({ low: number, likely: number, high: number }),
+    z.strictObject({ mean: number, sd: number, least: z.optional(number), most: z.optional(number) }),
+    z.strictObject({ mean: number, cv: number, least: z.optional(number), most: z.optional(number) }),
+    z.strictObject({ median: number, sigma: number, least: z.optional(number), most: z.optional(number) }),
+  ],
+  {
+    error:
+      '{ "value" }, { "low", "high" }, { "low", "likely", "high" }, { "mean", "sd" }, { "mean", "cv" } or { "median", "sigma" }; the last three also with "least" and "most"',
+  },
+);
+
+const everyName = <N extends string, T extends z.ZodMiniType>(names: readonly N[], schema: T) =>
+  z.strictObject(
+    Object.fromEntries(names.map((name) => [name, z.optional(schema)])) as Record<N, z.ZodMiniOptional<T>>,
+  );
+
+const rangeNames = Object.keys(referenceRanges) as RangeName[];
+const levelNames = Object.keys(referenceLevels) as LevelName[];
+
+/** A case as it is written down: docs and `weigh --schema` print this, and every field is checked against it. */
+export const caseSchema = z.strictObject(
+  {
+    joint: z.strictObject({ kind: choice(jointKinds) }, { error: '{ "kind": ... }' }),
+    asked: z.optional(asked),
+    thread: text('a thread such as "M20x1.5"'),
+    case: housing,
+    plug: z.optional(plug),
+    seal: z.optional(seal),
+    left: z.strictObject(left._zod.def.shape, {
+      error: '{ "turns", "counted", "condition", "catch", "withWasher", ... }',
+    }),
+    healthyTurns: z.optional(quantity('the same count in a sound twin hole, as "8"')),
+    healthyWithWasher: z.optional(yesNo("whether a washer was on during that count")),
+    surface: z.optional(choice(surfaces)),
+    bookFigures: z.optional(z.array(bookFigure, { error: 'a list of { "torque", "source" }' })),
+    wrenches: z.optional(z.array(wrench, { error: 'a list of { "name", "least", "most" }' })),
+    today: z.optional(day),
+    temperature: z.optional(quantity('temperature of the case, as "20 °C"')),
+    ranges: z.optional(everyName(rangeNames, range)),
+    levels: z.optional(everyName(levelNames, number)),
+    questions: z.optional(z.record(z.string(), z.string(), { error: "the questions of the template; not read" })),
+  },
+  { error: "a case: one JSON object" },
+);
+
+export type WrittenCase = z.infer<typeof caseSchema>;
+export type WrittenQuantity = z.infer<ReturnType<typeof quantity>>;
+export type WrittenRange = z.infer<typeof range>;

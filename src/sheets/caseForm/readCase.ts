@@ -1,0 +1,198 @@
+import type { Quantity } from "../../mechanics/quantity/quantity.ts";
+import type { Kind } from "../../mechanics/quantity/unit.ts";
+import type { Assumption, GivenCase } from "../../mechanics/remedies/givenCase.ts";
+import type { Asked } from "../../mechanics/remedies/portCase.ts";
+import { judgement } from "../../mechanics/tables/source.ts";
+import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
+import {
+  holeClassFromText,
+  plugClassFromText,
+  standardHole,
+  standardPlug,
+} from "../../mechanics/threads/toleranceClass.ts";
+import { acceptedClass, acceptedThread, type InputProblem } from "../words/problemWords.ts";
+import { caseSchema, type WrittenCase, type WrittenQuantity } from "./caseSchema.ts";
+import { type Field, givenQuantity, turnsField } from "./givenQuantity.ts";
+import { levelsGiven, rangesGiven } from "./overrides.ts";
+import { schemaProblems } from "./schemaProblems.ts";
+import { bookFiguresGiven, wrenchesGiven } from "./shopGiven.ts";
+import { withoutBlanks } from "./template.ts";
+
+/** A case read from its document, or every mistake in it. */
+export type CaseRead =
+  | {
+      readonly ok: true;
+      readonly given: GivenCase;
+      /** How readings are known where nobody said: the field's ordinary evidence. */
+      readonly ordinary: readonly Assumption[];
+    }
+  | { readonly ok: false; readonly problems: readonly [InputProblem, ...InputProblem[]] };
+
+/** Reads a field; null where it was left out. Mistakes are gathered, so that all of them can be told at once. */
+export type FieldReader = (field: Field, written: WrittenQuantity | undefined) => Quantity | null;
+
+/** Reads a case document. `today` stands in where the document names no day. */
+export function readCase(form: unknown, today: string | null): CaseRead {
+  const document = withoutBlanks(form);
+  const mistakes = schemaProblems(caseSchema, document);
+  if (isSome(mistakes)) return { ok: false, problems: mistakes };
+  const written = document as WrittenCase;
+
+  const problems: InputProblem[] = [];
+  const ordinary: Assumption[] = [];
+  const take: FieldReader = (field, value) => {
+    if (value === undefined) return null;
+    const read = givenQuantity(field, value);
+    if (!read.ok) {
+      problems.push(read.problem);
+      return null;
+    }
+    if (!read.howSaid && field.kind !== "turns" && field.kind !== "torque" && field.kind !== "pressure")
+      ordinary.push({
+        reading: `${field.name}.how`,
+        value: field.ordinarily,
+        source: judgement("the ordinary evidence of this field"),
+      });
+    return read.quantity;
+  };
+  const given = given_(written, today, take, problems);
+  if (isSome(problems)) return { ok: false, problems };
+  if (!given) throw new Error("a case was not read and no mistake was told");
+  return { ok: true, given, ordinary };
+}
+
+const isSome = (problems: readonly InputProblem[]): problems is readonly [InputProblem, ...InputProblem[]] =>
+  problems.length > 0;
+
+function given_(
+  written: WrittenCase,
+  today: string | null,
+  take: FieldReader,
+  problems: InputProblem[],
+): GivenCase | null {
+  const thread = metricThreadFromText(written.thread);
+  if (!thread.ok)
+    problems.push({ field: "thread", given: `"${written.thread}"`, accepted: acceptedThread(thread.problem) });
+  const { plug = {}, seal = {}, left, case: housing } = written;
+  const plugClass = plugClassFromText(plug.tolerance ?? standardPlug.designation);
+  if (!plugClass.ok) problems.push(wrongClass("plug.tolerance", plugClass.problem));
+  const holeClass = holeClassFromText(housing.tolerance ?? standardHole.designation);
+  if (!holeClass.ok) problems.push(wrongClass("case.tolerance", holeClass.problem));
+  const ranges = rangesGiven(written.ranges ?? {}, problems);
+  const levels = levelsGiven(written.levels ?? {}, problems);
+  const length = (name: string, symbol: string, ordinarily: string, value: WrittenQuantity | undefined) =>
+    take({ name, symbol, kind: "length", ordinarily, example: "12 mm" }, value);
+  const field = (name: string, symbol: string, kind: Kind, ordinarily: string, example: string): Field => ({
+    name,
+    symbol,
+    kind,
+    ordinarily,
+    example,
+  });
+
+  const quantities = {
+    threadDepth: length("case.threadDepth", "l_t", "wire hook", housing.threadDepth),
+    thinnestWall: length("case.thinnestWall", "w", "caliper", housing.thinnestWall),
+    roomBehind: length("case.roomBehind", "l_b", "blunt wire", housing.roomBehind),
+    temperature: take(
+      field("temperature", "theta", "temperature", "contact probe", "20 °C"),
+      written.temperature ?? housing.temperature,
+    ),
+  };
+  const readings = {
+    plug: {
+      propertyClass: plug.propertyClass ?? null,
+      underHead: length("plug.underHead", "l", "caliper", plug.underHead),
+      headDiameter: length("plug.headDiameter", "d_w", "caliper", plug.headDiameter),
+      chamfer: length("plug.chamfer", "c", "rule", plug.chamfer),
+      original: plug.original ?? null,
+    },
+    seal: {
+      kind: seal.kind ?? null,
+      material: seal.material ?? null,
+      outside: length("seal.outside", "D_o", "caliper", seal.outside),
+      inside: length("seal.inside", "D_i", "caliper", seal.inside),
+      thickness: length("seal.thickness", "t", "caliper", seal.thickness),
+      original: seal.original ?? null,
+    },
+    left: {
+      turns: take(turnsField("left.turns", "n_0"), left.turns),
+      counting: left.counted ?? null,
+      withWasher: left.withWasher ?? null,
+      condition: left.condition ?? null,
+      catch: left.catch ?? null,
+      goodFrom: length("left.goodFrom", "z_1", "wire hook", left.goodFrom),
+      goodTo: length("left.goodTo", "z_2", "wire hook", left.goodTo),
+      height: take(field("left.height", "h", "plain number", "caliper", "0.6"), left.height),
+    },
+    healthyTurns: take(turnsField("healthyTurns", "n_h"), written.healthyTurns),
+  };
+  const shop = {
+    bookFigures: bookFiguresGiven(written.bookFigures ?? [], take),
+    wrenches: wrenchesGiven(written.wrenches ?? [], take),
+  };
+  const asked = askedGiven(written.asked ?? {}, take);
+  dayMistake("today", written.today, problems);
+  written.wrenches?.forEach((it, i) => void dayMistake(`wrenches[${i}].calibrated`, it.calibrated, problems));
+  positive(problems, quantities, readings.plug, readings.seal, readings.left, { healthyTurns: readings.healthyTurns });
+  if (!thread.ok || !plugClass.ok || !holeClass.ok || problems.length > 0) return null;
+  return {
+    joint: written.joint.kind,
+    asked,
+    thread: thread.thread,
+    plugClass: plugClass.toleranceClass,
+    holeClass: holeClass.toleranceClass,
+    material: housing.material,
+    ...quantities,
+    ...readings,
+    healthyWithWasher: written.healthyWithWasher ?? null,
+    surface: written.surface ?? null,
+    ...shop,
+    today: written.today ?? today,
+    ranges,
+    levels,
+  };
+}
+
+function askedGiven(asked: NonNullable<WrittenCase["asked"]>, take: FieldReader): Asked {
+  const { crack, pressure, reaches, people, repairedBefore, breather, waterTest, alloyTested, overrides } = asked;
+  const bars: Field = { name: "asked.pressure", symbol: "p", kind: "pressure", ordinarily: "said", example: "1.2 bar" };
+  return {
+    crack: crack ?? null,
+    pressure: pressure === undefined ? null : pressure === "none" ? "none" : take(bars, pressure),
+    reaches: reaches ?? null,
+    people: people ?? null,
+    repairedBefore:
+      repairedBefore === undefined
+        ? null
+        : repairedBefore === "no"
+          ? "no"
+          : { method: repairedBefore.method, cause: repairedBefore.cause ?? null },
+    breather: breather ?? null,
+    waterTest: waterTest ?? null,
+    alloyTested: alloyTested ?? null,
+    overrides: overrides ?? [],
+  };
+}
+
+const wrongClass = (field: string, problem: Parameters<typeof acceptedClass>[0]): InputProblem => ({
+  field,
+  given: `"${problem.given}"`,
+  accepted: acceptedClass(problem),
+});
+
+function dayMistake(field: string, day: string | undefined, problems: InputProblem[]): void {
+  if (day === undefined || (/^\d{4}-\d{2}-\d{2}$/.test(day) && !Number.isNaN(Date.parse(day)))) return;
+  problems.push({ field, given: `"${day}"`, accepted: 'a day as "2026-11-25"' });
+}
+
+/** A length or a count below nothing is a slip of the pen; temperatures alone may lie below zero. */
+function positive(problems: InputProblem[], ...groups: readonly object[]): void {
+  for (const group of groups)
+    for (const value of Object.values(group) as (Quantity | string | boolean | null)[]) {
+      if (value === null || typeof value !== "object" || value.unit.kind === "temperature" || value.value >= 0)
+        continue;
+      const id = value.origin.type === "reading" ? value.origin.id : value.symbol;
+      problems.push({ field: id, given: "a figure below zero", accepted: "a figure from zero up" });
+    }
+}

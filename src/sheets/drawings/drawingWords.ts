@@ -1,0 +1,64 @@
+import type { HoleTurn, SealKind } from "../../mechanics/joint/port.ts";
+import type { SealSizes } from "../../mechanics/joint/sealOutline.ts";
+import type { PortSection, SectionDimension } from "../../mechanics/joint/section.ts";
+import { inTenths } from "./lettering.ts";
+
+/** What each state of a turn is called in a drawing. */
+export const stateWords: { readonly [state in HoleTurn["state"]]: string } = {
+  sound: "carry",
+  worn: "worn carry",
+  gone: "gone",
+  "beyond the plug": "unused",
+};
+
+/** What each length of a section is called. */
+export function dimensionName(id: SectionDimension["id"], kind: SealKind): string {
+  if (id === "seal") return kind === "flat washer" ? "washer" : kind === "bonded seal" ? "seal" : "ring";
+  return id;
+}
+
+const sealWords: { readonly [kind in SealKind]: string } = {
+  "flat washer": "washer",
+  "crush ring": "crush ring",
+  "bonded seal": "bonded seal",
+  "O-ring": "O-ring",
+  "sealant, metal to metal": "sealant",
+  taper: "taper",
+  none: "no seal",
+};
+
+/** A length as it is lettered; a question mark where nobody measured it. */
+export const lengthText = (length_mm: number | null): string => (length_mm === null ? "?" : inTenths(length_mm));
+
+/** What closes the port: the plug's length and the seal with its size. */
+export function closureText(
+  underHead_mm: number | null,
+  { kind, outside_mm, inside_mm, thickness_mm }: SealSizes,
+): string {
+  const size = thickness_mm > 0 ? ` ${trimmed(outside_mm)}/${trimmed(inside_mm)}/${trimmed(thickness_mm)}` : "";
+  return `plug ${lengthText(underHead_mm)}, ${sealWords[kind]}${size}`;
+}
+
+/** What has to be said about a section besides its figures. */
+export const notesOf = ({ doNotFit_turns }: PortSection): readonly string[] =>
+  doNotFit_turns > tellingMisfit
+    ? [`${inTenths(doNotFit_turns)} turns counted more than the plug reaches: look again`]
+    : [];
+
+/** A count is seldom better than a quarter turn. */
+const tellingMisfit = 0.25;
+
+/** The section in words, for those who hear it. */
+export function sectionInWords({ designation, bands, P_mm, dimensions, underHead_mm, seal }: PortSection): string {
+  const turns = bands.map(
+    ({ state, from_mm, to_mm }) => `${inTenths((to_mm - from_mm) / P_mm)} turns ${stateWords[state]}`,
+  );
+  const lengths = dimensions.map(({ id, value_mm }) =>
+    value_mm === null
+      ? `${dimensionName(id, seal.kind)} not known`
+      : `${dimensionName(id, seal.kind)} ${inTenths(value_mm)} mm`,
+  );
+  return `${designation}, ${closureText(underHead_mm, seal)}. From the face inward: ${turns.join(", ")}. ${lengths.join(", ")}.`;
+}
+
+const trimmed = (x: number): string => inTenths(x).replace(/\.0$/, "");

@@ -1,0 +1,64 @@
+import type { QuantityProblem } from "../../mechanics/quantity/quantityText.ts";
+import type { MetricThreadProblem } from "../../mechanics/threads/metricText.ts";
+import type { ToleranceClassProblem } from "../../mechanics/threads/toleranceClass.ts";
+
+/** A mistake in what was given: the field, what was given, what is accepted there. */
+export type InputProblem = { readonly field: string; readonly given: string; readonly accepted: string };
+
+/** "left.turns: given "three"; accepted: a number of turns such as 3.5 or 2 1/2". */
+export const problemLine = ({ field, given, accepted }: InputProblem): string =>
+  `${field}: given ${given}; accepted: ${accepted}`;
+
+/** Why a text is not read as a quantity, and what would be. */
+export function acceptedQuantity(problem: QuantityProblem, example: string): string {
+  switch (problem.type) {
+    case "empty":
+    case "not a number":
+      return `a number with its unit, as ${example}`;
+    case "several separators":
+      return `one decimal mark and no group separators, as ${example}; "1,234.5" could be read in two ways`;
+    case "fraction not accepted":
+      return `a decimal, as ${example}; fractions are read for inches and turns only`;
+    case "zero denominator":
+      return "a fraction that does not divide by nothing";
+    case "unknown unit":
+      return `a unit that is known here, as ${example}; "${problem.given}" is not`;
+    case "ambiguous unit":
+      return `${anyOf(problem.accepted)}; "${problem.given}" alone names more than one unit`;
+    case "unit is missing":
+      return problem.accepted.length > 0
+        ? `a number with its unit, as ${example} (${anyOf(problem.accepted)})`
+        : `a number with its unit, as ${example}`;
+    case "another kind":
+      return `${anyOf(problem.accepted)}, as ${example}; ${problem.given || "a bare number"} measures something else`;
+    default:
+      return problem satisfies never;
+  }
+}
+
+/** What would have been read as a metric thread. */
+export function acceptedThread(problem: MetricThreadProblem): string {
+  switch (problem.type) {
+    case "not a metric thread":
+      return "a metric thread such as M20x1.5";
+    case "not a standard pitch":
+      return `a pitch of M${problem.d_mm}: ${problem.pitches_mm.join(", ")} mm`;
+    case "no coarse pitch":
+      return `M${problem.d_mm} with its pitch: ${problem.pitches_mm.join(", ")} mm`;
+    case "outside the range":
+      return `${problem.least} to ${problem.most}`;
+    case "not a standard diameter":
+      return `a standard diameter; the nearest: ${problem.nearest.join(", ")}`;
+    default:
+      return problem satisfies never;
+  }
+}
+
+/** What would have been read as a tolerance class. */
+export function acceptedClass({ accepted }: ToleranceClassProblem): string {
+  const { pitchGrades, crestGrades, deviations } = accepted;
+  return `pitch grade ${pitchGrades.join(" ")}, crest grade ${crestGrades.join(" ")}, deviation ${deviations.join(" ")}, as one class or two ("6g", "5g6g", "4H5H")`;
+}
+
+export const anyOf = (choices: readonly string[]): string =>
+  choices.length < 2 ? choices.join("") : `${choices.slice(0, -1).join(", ")} or ${choices.at(-1)}`;

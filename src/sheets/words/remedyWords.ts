@@ -1,0 +1,62 @@
+import type { SealKind, WasherMaterial } from "../../mechanics/joint/port.ts";
+import type { Check, NotOfferedReason, RemedyId } from "../../mechanics/remedies/remedy.ts";
+import { lengthText } from "./figures.ts";
+
+/** What a mechanic calls a remedy. */
+export const remedyNames: Readonly<Record<RemedyId, string>> = {
+  "lower torque": "The same joint at a lower torque",
+  "longer plug": "A longer plug, the same kind of seal",
+  "longer plug, bonded seal": "A longer plug with a bonded seal",
+  "other seal: aluminium": "Another seal: flat aluminium washer",
+  "other seal: copper": "Another seal: flat copper washer",
+  "other seal: fibre": "Another seal: fibre washer",
+  "other seal: crush ring": "Another seal: crush ring",
+  "other seal: bonded seal": "Another seal: bonded seal",
+  "other seal: O-ring": "Another seal: O-ring",
+  "sealant, no washer": "No washer, sealant under the head",
+};
+
+/** What has to be looked at first. */
+export function checkSentence(check: Check): string {
+  switch (check.type) {
+    case "plug length":
+      return `Plug ${lengthText(check.underHead_mm)} under the head: ${lengthText(check.longerBy_mm)} longer than now. Keep it with the machine.`;
+    case "stands out behind":
+      return `Stands out ${lengthText(check.by_mm)} inside; the nearest thing is ${lengthText(check.room_mm)} behind. Turn the shaft once and look.`;
+    case "room behind not measured":
+      return "Nobody has measured the room behind: push a blunt wire in and turn the shaft once.";
+    case "ends in the hole":
+      return "Ends inside the hole: nothing behind is touched.";
+    case "thread beyond the plug looked at":
+      return "The thread beyond the present plug is taken as untouched: drag a hook along it first.";
+    case "seat flat and clean":
+      return "The seat must be flat and clean over the width of the ring.";
+    case "chamfer cut for the ring":
+      return "An O-ring needs a chamfer cut for it; a plain boss has none.";
+    case "rubber suits fluid and heat":
+      return "The rubber must suit the fluid and its heat.";
+    case "dry and degreased, level below the joint":
+      return "Dry, degreased, and the level below the joint until it has cured.";
+    case "label names this fluid":
+      return "The sealant's label must name this fluid: gear oil softens ordinary silicone.";
+    case "nothing inside, thin on the seat":
+      return "Thin on the seat, none on the first inner turn.";
+    default:
+      return check satisfies never;
+  }
+}
+
+/** Why a remedy is not offered. */
+export const notOfferedSentences: Readonly<Record<NotOfferedReason, string>> = {
+  "plug length not measured": "A longer plug cannot be judged: the plug's length under the head is not known.",
+  "depth not measured": "A longer plug cannot be judged: hook the depth of the hole first.",
+  "thread ends where the plug ends": "A longer plug gains nothing here: the thread ends where the plug ends.",
+  "no room behind": "A longer plug has no room behind.",
+};
+
+/** "fibre washer", "bonded seal", "sealant". */
+export function sealWord(seal: { readonly kind: SealKind; readonly material: WasherMaterial | null }): string {
+  if (seal.kind === "flat washer")
+    return seal.material === "fibre" ? "fibre washer" : `flat ${seal.material ?? ""} washer`;
+  return seal.kind === "sealant, metal to metal" ? "sealant" : seal.kind;
+}

@@ -1,0 +1,102 @@
+import type { Advice } from "../../mechanics/joint/advice.ts";
+import type { BookVerdict } from "../../mechanics/joint/bookFigures.ts";
+import type { TurnsRemark } from "../../mechanics/joint/carryingTurns.ts";
+import { oddsAt, type TorqueWindow, torqueAt } from "../../mechanics/joint/window.ts";
+import { valueIn } from "../../mechanics/quantity/quantity.ts";
+import { lbf_ft, Nm } from "../../mechanics/quantity/unit.ts";
+import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
+import { limitFigure, needFigure, oddsText, rangeText, torqueFigure, torqueText } from "./figures.ts";
+import { sealWord } from "./remedyWords.ts";
+
+/** The answer for one closure in one sentence. */
+export function answerSentence({ window, advice, closure }: WeighedClosure): string {
+  if (!window || !advice) return "";
+  const seal = sealWord(closure.seal);
+  switch (advice.type) {
+    case "pull":
+      return `Pull to ${pullText(advice)}.`;
+    case "window empty":
+      return window.limit_Nm < 0.05
+        ? `No torque closes this: the ${seal} needs ${needFigure(leastOf(window))} N·m, and more than 1 in 100 strips at any pull.`
+        : `No torque closes this: the ${seal} needs ${needFigure(leastOf(window))} N·m, the careful limit is ${limitFigure(window.limit_Nm)}.`;
+    case "no wrench sets this":
+      return `The window is ${rangeText(leastOf(window), window.limit_Nm)}, and no wrench here sets this.`;
+    default:
+      return advice satisfies never;
+  }
+}
+
+/** "12 N·m (9 lbf·ft) on W-1", with what to set where a crow-foot changes it and what may not be claimed. */
+export function pullText(advice: Extract<Advice, { type: "pull" }>): string {
+  const pounds = `${torqueFigure(advice.torque_Nm / lbf_ft.inSI)} lbf·ft`;
+  const wrench = advice.wrench ? ` on ${advice.wrench.name}` : "";
+  const set =
+    Math.abs(advice.set_Nm - advice.torque_Nm) > 0.005
+      ? `, set to ${advice.set_Nm.toFixed(1)} N·m with the crow-foot`
+      : "";
+  const claim =
+    advice.evidence === "out of range"
+      ? " (out of its range: it may tighten, it may not claim)"
+      : advice.evidence === "out of date"
+        ? " (out of date: it may tighten, it may not claim)"
+        : "";
+  return `${torqueText(advice.torque_Nm)} (${pounds})${wrench}${set}${claim}`;
+}
+
+/** Where a window begins: what the seal needs, or the floor against vibration. */
+export const leastOf = ({ need_Nm, floor_Nm }: TorqueWindow): number => Math.max(need_Nm, floor_Nm ?? 0);
+
+/** Why: the odds in words, the third rule, and what the book figures would do. */
+export function windowReasons(window: TorqueWindow, books_Nm: readonly number[]): readonly string[] {
+  const { medianStrip_Nm, need_Nm, floor_Nm, cautiousRule_Nm, strips, narrow } = window;
+  const reasons = [
+    torqueAt(strips, 0.01) < 0.05
+      ? `More than 1 in 100 such joints strips at any pull; half of them at ${limitFigure(medianStrip_Nm)}.`
+      : `1 in 100 such joints would strip at ${limitFigure(torqueAt(strips, 0.01))}, half of them at ${limitFigure(medianStrip_Nm)} N·m.`,
+    `The seal closes 19 times in 20 at ${needFigure(need_Nm)} N·m.`,
+  ];
+  if (floor_Nm !== null && floor_Nm > need_Nm)
+    reasons.push(`Below ${torqueText(floor_Nm)} vibration may walk it loose.`);
+  if (narrow) reasons.push("The window is narrow: count again, or change the seal, the plug or the hole.");
+  for (const book_Nm of books_Nm) {
+    const odds = oddsText(oddsAt(strips, book_Nm));
+    reasons.push(
+      odds === "rare"
+        ? `Stripping at the book's ${torqueFigure(book_Nm)} would be rare.`
+        : `The book's ${torqueFigure(book_Nm)} would strip ${odds}.`,
+    );
+  }
+  reasons.push(`By the third rule of NASA RP-1228 it strips at ${limitFigure(cautiousRule_Nm)} N·m.`);
+  return reasons;
+}
+
+/** What the figures of the workshop's book are to each other. */
+export function bookSentence(verdict: BookVerdict): string | null {
+  switch (verdict.type) {
+    case "one figure":
+      return null;
+    case "same for the wrench":
+      return `The book's figures are the same for your wrench: between them lies ${torqueText(verdict.between_Nm)}.`;
+    case "same in another unit":
+      return `The book's figures are one figure in two units (${verdict.unit} and N·m): ${figure(verdict)}.`;
+    case "different joints":
+      return `The book's figures belong to different joints; for this seal and surface it says ${figure(verdict)}.`;
+    case "unresolved":
+      return verdict.lower
+        ? `The book's figures disagree and nothing says why: in a light alloy the lower that still reaches the seal's need, ${figure(verdict)}.`
+        : `The book's figures disagree and nothing says why: ask for the seal and the surface of each; ${figure(verdict)} is the higher.`;
+    default:
+      return verdict satisfies never;
+  }
+}
+
+const figure = ({ figure }: Extract<BookVerdict, { figure: unknown }>): string =>
+  `${torqueText(valueIn(Nm, figure.torque))} (${figure.source})`;
+
+export const turnsRemarkSentences: Readonly<Record<TurnsRemark, string>> = {
+  "thread ahead not measured":
+    "The turns gained hold only while thread is left ahead; nobody has measured where it ends.",
+  "thread ends here": "Going deeper gains no more: the thread ends there.",
+  "count and lengths disagree":
+    "The count and the measured ends of the thread disagree: count again. The fewer turns are taken.",
+};
