@@ -29,7 +29,16 @@ export function windowAccuracy(count: number): readonly Accuracy[] {
       if (drawn * count < 20) return [];
       const standardError = Math.sqrt((drawn * (1 - drawn)) / count);
       const allowed = drawn >= 0.01 ? 0.01 : drawn >= 1e-3 ? 0.03 : 0.1;
-      return [{ name, figure: `P(strip) at ${torque_Nm} N·m`, window: oddsAt(window.strips, torque_Nm), drawn, standardError, allowed }];
+      return [
+        {
+          name,
+          figure: `P(strip) at ${torque_Nm} N·m`,
+          window: oddsAt(window.strips, torque_Nm),
+          drawn,
+          standardError,
+          allowed,
+        },
+      ];
     });
     return [...torques, ...shares];
 

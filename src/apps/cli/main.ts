@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from "commander";
+import { commandMistake } from "./commandMistake.ts";
 import { convertCommand } from "./commands/convert.ts";
 import { limitsCommand } from "./commands/limits.ts";
 import { startCommand } from "./commands/start.ts";
@@ -16,6 +17,9 @@ const program = new Command("turnsleft")
   .exitOverride()
   .configureOutput({ writeErr: () => {} });
 
+/** A figure below zero is a figure: with a true minus sign no option is looked for in "-40 °C". */
+const typed = process.argv.slice(2).map((it) => it.replace(/^-(?=[\d.,])/, "−"));
+
 for (const add of [weighCommand, limitsCommand, stripCommand, torqueCommand, convertCommand, startCommand])
   add(program);
 for (const command of program.commands) command.exitOverride().configureOutput({ writeErr: () => {} });
@@ -26,7 +30,7 @@ process.stdout.on("error", (fault: NodeJS.ErrnoException) => {
 });
 
 try {
-  await program.parseAsync();
+  await program.parseAsync(typed, { from: "user" });
 } catch (fault) {
   process.exitCode = exitCode(fault);
 }
@@ -34,9 +38,9 @@ try {
 /** 2 for a mistake in what was typed or given, 1 for a fault of ours. Help and version are answers. */
 function exitCode(fault: unknown): number {
   if (fault instanceof CommanderError && fault.exitCode === 0) return 0;
-  if (fault instanceof InputMistake || fault instanceof CommanderError) {
-    const line = fault.message.replace(/^error: /, "").replace(/\s*\n\s*/g, " ");
-    process.stderr.write(`turnsleft: ${line}\n`);
+  const mistake = fault instanceof CommanderError ? commandMistake(fault, program, typed) : fault;
+  if (mistake instanceof InputMistake) {
+    process.stderr.write(`turnsleft: ${mistake.message.replace(/\s*\n\s*/g, " ")}\n`);
     return 2;
   }
   process.stderr.write(

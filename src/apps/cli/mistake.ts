@@ -9,6 +9,6 @@ export class InputMistake extends Error {
   }
 }
 
-/** The mistake of one option. */
-export const mistaken = (field: string, given: string, accepted: string): InputMistake =>
-  new InputMistake({ field, given: `"${given}"`, accepted });
+/** The mistake of one option; null where it was not given at all. */
+export const mistaken = (field: string, given: string | null, accepted: string): InputMistake =>
+  new InputMistake({ field, given: given === null ? "nothing" : `"${given}"`, accepted });

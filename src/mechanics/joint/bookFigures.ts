@@ -1,6 +1,6 @@
 import { formula } from "../quantity/formula.ts";
 import { type Quantity, valueIn } from "../quantity/quantity.ts";
-import { kgf_m, lbf_ft, lbf_in, Nm, type Unit } from "../quantity/unit.ts";
+import { kgf_cm, kgf_m, lbf_ft, lbf_in, Nm, type Unit } from "../quantity/unit.ts";
 import type { SealKind, Surface, WasherMaterial } from "./port.ts";
 
 /** A torque that somebody printed or said, and the joint it was meant for as far as that is known. */
@@ -29,12 +29,12 @@ const middle = formula(
   "two figures within the deviation of the wrench: the middle of both",
 );
 
-const otherUnits: readonly Unit[] = [lbf_ft, lbf_in, kgf_m];
+const otherUnits: readonly Unit[] = [lbf_ft, lbf_in, kgf_m, kgf_cm];
 
 /** What the figures of one port are to each other; null where there are none. */
 export function bookVerdict(
   figures: readonly BookFigure[],
-  seal: { readonly kind: SealKind; readonly material: WasherMaterial | null },
+  seal: Ring,
   surface: Surface,
   need_Nm: number,
   lightAlloy: boolean,
@@ -47,8 +47,10 @@ export function bookVerdict(
   const unit = roundedFrom(lowest, highest);
   if (unit) return { type: "same in another unit", figure: lowest, unit };
   const meant = sorted.filter((it) => isFor(it, seal, surface));
-  const otherJoint = sorted.some((it) => it.seal !== null && !isForSeal(it, seal));
-  if (otherJoint && meant.length === 1 && meant[0]) return { type: "different joints", figure: meant[0] };
+  if (meant[0] && sorted.some((it) => isForAnother(it, seal, surface)))
+    return meant.length === 1
+      ? { type: "different joints", figure: meant[0] }
+      : bookVerdict(meant, seal, surface, need_Nm, lightAlloy, deviation);
   if (highest.torque.value <= lowest.torque.value * (1 + deviation)) {
     const T = middle({ T_1: lowest.torque, T_2: highest.torque });
     return { type: "same for the wrench", between_Nm: Math.round(valueIn(Nm, T)) };
@@ -62,24 +64,30 @@ export function bookVerdict(
 export const bookTorque_Nm = (verdict: BookVerdict): number =>
   verdict.type === "same for the wrench" ? verdict.between_Nm : valueIn(Nm, verdict.figure.torque);
 
-/** The unit in which one of two nearly equal figures is a whole number that the other was rounded from. */
+/** The unit in which one of two figures was printed before it was rounded into the unit of the other, or after. */
 function roundedFrom(a: BookFigure, b: BookFigure): string | null {
   if (a.torque.unit.symbol === b.torque.unit.symbol) return null;
   const unit = [a, b].map((it) => it.torque.unit).find((it) => otherUnits.includes(it));
   if (!unit) return null;
   const [imperial, metric] = a.torque.unit === unit ? [a, b] : [b, a];
-  const printed = valueIn(metric.torque.unit, metric.torque);
-  const exactly = valueIn(metric.torque.unit, imperial.torque);
-  return Math.abs(exactly - printed) <= 0.5 + 0.5 * (unit.inSI / metric.torque.unit.inSI) ? unit.symbol : null;
+  return isRounded(metric, imperial) || isRounded(imperial, metric) ? unit.symbol : null;
 }
 
-function isFor(
-  figure: BookFigure,
-  seal: { kind: SealKind; material: WasherMaterial | null },
-  surface: Surface,
-): boolean {
-  return isForSeal(figure, seal) && (figure.surface === null || figure.surface === surface);
+/** Whether `figure`, to the decimals it is printed with, is `other` in its unit. */
+function isRounded({ torque }: BookFigure, other: BookFigure): boolean {
+  const printed = String(Number(valueIn(torque.unit, torque).toPrecision(9)));
+  const decimals = printed.split(".")[1]?.length ?? 0;
+  return Number(valueIn(torque.unit, other.torque).toFixed(decimals)) === Number(printed);
 }
 
-const isForSeal = (figure: BookFigure, seal: { kind: SealKind; material: WasherMaterial | null }): boolean =>
+type Ring = { readonly kind: SealKind; readonly material: WasherMaterial | null };
+
+const isFor = (figure: BookFigure, seal: Ring, surface: Surface): boolean =>
+  isForSeal(figure, seal) && (figure.surface === null || figure.surface === surface);
+
+const isForAnother = (figure: BookFigure, seal: Ring, surface: Surface): boolean =>
+  (figure.seal !== null && !isForSeal(figure, seal)) || (figure.surface !== null && figure.surface !== surface);
+
+/** Whether a figure was printed for this kind of seal. */
+export const isForSeal = (figure: BookFigure, seal: Ring): boolean =>
   figure.seal !== null && (figure.seal === seal.kind || figure.seal === seal.material);

@@ -1,4 +1,13 @@
-import { type Distribution, normal, triangular } from "../quantity/distribution.ts";
+import {
+  type Distribution,
+  exactly,
+  mean,
+  normal,
+  scaled,
+  standardDeviation,
+  support,
+  triangular,
+} from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
 import { exact, type Quantity, standardUncertainty } from "../quantity/quantity.ts";
 import { mm, turn } from "../quantity/unit.ts";
@@ -13,8 +22,10 @@ export type CarryingTurns = {
   /** Turns caught from first contact to the seat. */
   readonly caught: Quantity;
   readonly count: Count;
-  /** The point of the plug stands out behind: its lead-in wastes no turn. */
+  /** The full thread of the plug stands out behind: its lead-in wastes no turn. */
   readonly passesThrough: boolean;
+  /** The part of the lead-in that still lies in the thread of the hole: 0 where the plug passes right through, else up to 1. */
+  readonly leadInShare: number;
   readonly basis: "counted" | "reckoned" | "counted and reckoned";
   readonly remarks: readonly TurnsRemark[];
 };
@@ -48,9 +59,16 @@ export function reach({ plug, seal }: Closure, withRing = true): Quantity | null
  */
 export function carryingTurns(port: Port, asFound: Closure, closure: Closure, ranges: Ranges): CarryingTurns | null {
   const counted = countedTurns(port, asFound, closure, ranges);
-  const reckoned = reckonedTurns(port, closure);
+  const reckoned = reckonedTurns(port, closure, ranges);
   if (counted && reckoned) return combined(counted, reckoned);
   return counted ?? reckoned;
+}
+
+/** The turns that the lead-in wastes inside the hole. */
+export function leadIn({ leadInShare }: CarryingTurns, ranges: Ranges): Distribution {
+  const whole = ranges["lead-in"].distribution;
+  if (leadInShare === 1) return whole;
+  return leadInShare < 1e-3 ? exactly(0) : scaled(whole, leadInShare);
 }
 
 function countedTurns(port: Port, asFound: Closure, closure: Closure, ranges: Ranges): CarryingTurns | null {
@@ -61,7 +79,7 @@ function countedTurns(port: Port, asFound: Closure, closure: Closure, ranges: Ra
   return {
     caught,
     count: countShape(turns, caught, countUncertainty(port, ranges)),
-    passesThrough: passesThrough(port, closure),
+    ...atItsPoint(port, closure, ranges),
     basis: "counted",
     remarks,
   };
@@ -70,8 +88,7 @@ function countedTurns(port: Port, asFound: Closure, closure: Closure, ranges: Ra
 /** The standard uncertainty of a count by the way it was counted, turns. */
 function countUncertainty({ left }: Port, ranges: Ranges): number {
   const names = { "with a dot": "count with a dot", "by eye": "count by eye", felt: "count felt" } as const;
-  const { distribution } = ranges[names[left.counting]];
-  return distribution.type === "exact" ? distribution.value : 0;
+  return mean(ranges[names[left.counting]].distribution);
 }
 
 /** A count read as one figure takes the uncertainty of its counting; a range given by hand is kept as it is, moved along. */
@@ -111,13 +128,25 @@ function upToTheEnd(port: Port, z_0: Quantity | null, advance: Quantity): DepthG
 /** Where the thread ends that a plug can still reach: the measured end of the good thread, else that of the hole. */
 export const endOfThread = ({ left, threadDepth }: Port): Quantity | null => left.goodTo ?? threadDepth;
 
-function passesThrough(port: Port, closure: Closure): boolean {
+/**
+ * What the plug's point wastes: its lead-in lies beyond its full thread, and only as much of it as still lies in the
+ * thread of the hole wastes turns. So the saving begins before the plug passes right through, and nothing jumps there.
+ */
+function atItsPoint(
+  port: Port,
+  closure: Closure,
+  ranges: Ranges,
+): Pick<CarryingTurns, "passesThrough" | "leadInShare"> {
   const z = reach(closure);
   const end = endOfThread(port);
-  return z !== null && end !== null && z.value >= end.value;
+  if (!z || !end) return { passesThrough: false, leadInShare: 1 };
+  const ahead = (end.value - z.value) / port.thread.P.value;
+  const [, longest] = support(ranges["lead-in"].distribution);
+  if (ahead <= 0 || longest <= 0) return { passesThrough: ahead <= 0, leadInShare: ahead <= 0 ? 0 : 1 };
+  return { passesThrough: false, leadInShare: Math.min(1, ahead / longest) };
 }
 
-function reckonedTurns(port: Port, closure: Closure): CarryingTurns | null {
+function reckonedTurns(port: Port, closure: Closure, ranges: Ranges): CarryingTurns | null {
   const { goodFrom, goodTo } = port.left;
   const z = reach(closure);
   if (!goodFrom || !goodTo || !z) return null;
@@ -127,7 +156,7 @@ function reckonedTurns(port: Port, closure: Closure): CarryingTurns | null {
   return {
     caught,
     count: u > 0 ? normal(caught.value, u) : { type: "exact", value: caught.value },
-    passesThrough: passesThrough(port, closure),
+    ...atItsPoint(port, closure, ranges),
     basis: "reckoned",
     remarks: [],
   };
@@ -141,13 +170,14 @@ const weighted = formula(
 
 /** Two ways that agree are weighed by their uncertainties; two that do not are asked about, and the fewer turns count. */
 function combined(counted: CarryingTurns, reckoned: CarryingTurns): CarryingTurns {
-  const [a, b] = [counted.count, reckoned.count];
-  if (a.type !== "normal" || b.type !== "normal") return counted;
-  if (Math.abs(a.mean - b.mean) > 2 * Math.hypot(a.sd, b.sd)) {
-    const fewer = a.mean <= b.mean ? counted : reckoned;
+  const [n_1, n_2] = [mean(counted.count), mean(reckoned.count)];
+  const [u_1, u_2] = [standardDeviation(counted.count), standardDeviation(reckoned.count)];
+  if (Math.abs(n_1 - n_2) > 2 * Math.hypot(u_1, u_2)) {
+    const fewer = n_1 <= n_2 ? counted : reckoned;
     return { ...fewer, remarks: [...fewer.remarks, "count and lengths disagree"] };
   }
-  const [w_1, w_2] = [1 / a.sd ** 2, 1 / b.sd ** 2];
+  if (u_1 === 0 || u_2 === 0) return u_1 === 0 ? counted : reckoned;
+  const [w_1, w_2] = [1 / u_1 ** 2, 1 / u_2 ** 2];
   const caught = weighted({
     n_1: counted.caught,
     n_2: reckoned.caught,

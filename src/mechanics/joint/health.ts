@@ -1,5 +1,5 @@
 import { formula } from "../quantity/formula.ts";
-import { exact, type Quantity } from "../quantity/quantity.ts";
+import { exact, type Quantity, valueIn } from "../quantity/quantity.ts";
 import { mm, one, turn } from "../quantity/unit.ts";
 import type { Levels } from "../tables/levels.ts";
 import type { Closure, Port } from "./port.ts";
@@ -16,7 +16,7 @@ const likeForLike = formula(
 
 /**
  * Whether a port is healthy: at least 80 % of its healthy turns counted with the same ring, turns in good condition, a
- * snug catch, its own plug and its original kind of seal.
+ * snug catch, its own plug and its original kind of seal. A measured height of thread must be as full as the turns.
  */
 export function health(port: Port, asFound: Closure, levels: Levels): Health {
   const { left, healthy } = port;
@@ -28,7 +28,12 @@ export function health(port: Port, asFound: Closure, levels: Levels): Health {
       ? left.turns
       : likeForLike({ n_0: left.turns, t_0: ring(left.withWasher), t: ring(healthy.withWasher), P: port.thread.P });
   const share = shareOf({ n: counted, n_h: healthy.turns });
-  const sound = left.condition === "good" && left.catch === "snug";
   const ownParts = asFound.plug.original && asFound.seal.original;
-  return { share, healthy: share.value >= levels.healthyFrom - 1e-9 && sound && ownParts };
+  return { share, healthy: share.value >= levels.healthyFrom - 1e-9 && isSound(port, levels) && ownParts };
 }
+
+/** Whether the turns that were counted are whole: in good condition, caught snugly, and not measured low. */
+export const isSound = ({ left }: Port, levels: Levels): boolean =>
+  left.condition === "good" &&
+  left.catch === "snug" &&
+  (left.height === null || valueIn(one, left.height) >= levels.healthyFrom - 1e-9);

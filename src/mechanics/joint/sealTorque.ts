@@ -30,7 +30,7 @@ const lineSeal = formula("F_need = q * C", { q: N_mm, C: mm, F_need: kN }, "line
 export type SealNeed = { readonly range: RangeName; readonly acts: "on an area" | "along a line" };
 
 /** The need of a seal; null for the kinds that a torque window does not cover: taper and none. */
-export function sealNeed(seal: Seal): SealNeed | null {
+export function sealNeed(seal: Pick<Seal, "kind" | "material">): SealNeed | null {
   switch (seal.kind) {
     case "flat washer":
       return { range: `seal flat ${seal.material ?? "copper"}`, acts: "on an area" };

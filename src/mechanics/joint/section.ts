@@ -43,7 +43,7 @@ export type SectionDimension = {
 };
 
 /** Lengths as drawn: measured ones true, unknown ones a plausible minimum. Depths are below the case face. */
-export type Lengths = {
+type Lengths = {
   /** From the face to the last point of the plug that can engage, and to its tip. */
   readonly reach_mm: number;
   readonly tip_mm: number;

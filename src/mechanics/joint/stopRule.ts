@@ -57,9 +57,11 @@ export function stopRule(thread: MetricThread, seal: Seal, clamp: Quantity, torq
       .value / deg.inSI;
   const most = at(high, softest);
   const limit = seal.kind === "crush ring" ? 4 * never_deg : never_deg;
+  const stop_deg = Math.min(limit, Math.max(15, 1.25 * most));
   return {
-    expected_deg: { least: at(low, stiffest), most },
-    stop_deg: Math.min(limit, Math.max(15, 1.25 * most)),
+    // A fine pitch and a soft ring may reckon more than is ever let turn: nobody is told to expect what he must stop at.
+    expected_deg: { least: Math.min(at(low, stiffest), stop_deg), most: Math.min(most, stop_deg) },
+    stop_deg,
     steps_Nm: [1 / 3, 2 / 3, 1].map((share) => (share === 1 ? torque_Nm : Math.round(share * torque_Nm))),
     turn: turnFromSnug({
       F: clamp,

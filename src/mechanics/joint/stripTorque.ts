@@ -18,7 +18,7 @@ import { propertyClassRow } from "../tables/iso898.ts";
 import { materialRows } from "../tables/materials.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { stressArea } from "../threads/metricThread.ts";
-import type { CarryingTurns } from "./carryingTurns.ts";
+import { type CarryingTurns, leadIn } from "./carryingTurns.ts";
 import type { FrictionNodes } from "./frictionNodes.ts";
 import type { Closure, Port } from "./port.ts";
 import { externalStripArea, heightFactor, internalStripArea, plugYieldForces } from "./stripping.ts";
@@ -43,13 +43,12 @@ export function stripForceDensity(port: Port, closure: Closure, turns: CarryingT
     logDensity(ranges["plug shear ratio"].distribution),
     externalAreaDensity(port),
   );
-  const leadIn = turns.passesThrough ? { type: "exact" as const, value: 0 } : ranges["lead-in"].distribution;
   const k = ranges[row.sharing].distribution;
   return product(
     minimum(hole, plug),
     logDensity(ranges["strip model"].distribution),
     heightDensity(port, ranges),
-    turnsDensity(turns.count, leadIn, quantile(k, 0.5), ranges["sharing exponent"].distribution),
+    turnsDensity(turns.count, leadIn(turns, ranges), quantile(k, 0.5), ranges["sharing exponent"].distribution),
   );
 }
 

@@ -5,7 +5,7 @@ import { MPa, Nm, one, turn } from "../quantity/unit.ts";
 import { materialRows } from "../tables/materials.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { sourceText } from "../tables/source.ts";
-import type { CarryingTurns } from "./carryingTurns.ts";
+import { type CarryingTurns, leadIn } from "./carryingTurns.ts";
 import type { Closure, Port } from "./port.ts";
 import { thirdRuleForce } from "./stripping.ts";
 import { heatFactor } from "./stripTorque.ts";
@@ -24,7 +24,7 @@ const fullTurns = formula(
 export function thirdRuleTorque(port: Port, closure: Closure, turns: CarryingTurns, ranges: Ranges): Quantity {
   const row = materialRows[port.material];
   const [strength, ratio] = [ranges[row.strength], ranges[row.shearRatio]];
-  const lead = turns.passesThrough ? 0 : mean(ranges["lead-in"].distribution);
+  const lead = mean(leadIn(turns, ranges));
   const carrying = Math.max(0, turns.caught.value - lead);
   const n_0 = exact("n_0", carrying + lead, turn);
   const n = fullTurns({ n_0, n_l: exact("n_l", lead, turn, sourceText(ranges["lead-in"].source)) });

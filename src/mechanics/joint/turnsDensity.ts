@@ -1,12 +1,15 @@
-import { type Distribution, quantile, support } from "../quantity/distribution.ts";
-import { emptyDensity, type LogDensity, logDensityBelow, spread, step } from "../quantity/logDensity.ts";
+import { cdf, type Distribution, quantile, support, survival } from "../quantity/distribution.ts";
+import { nodesOf } from "../quantity/distributionNodes.ts";
+import { emptyDensity, type LogDensity, logDensityBelow, nothing, spread, step } from "../quantity/logDensity.ts";
 import { normalCdf, normalDensity } from "../quantity/normal.ts";
-import { uniformNodes } from "../quantity/quadrature.ts";
 import type { Count } from "./carryingTurns.ts";
 import { crowding, firstTurnShare } from "./stripping.ts";
 
 /** Fewer turns than this carry nothing worth the name; what lies below counts as none. */
 const leastTurns = 0.004;
+
+/** What is left out at each end of a lead-in. */
+const negligible = 1e-13;
 
 /**
  * The density of the turns that carry: the count less its lead-in, with what uneven sharing takes beyond three turns,
@@ -15,24 +18,21 @@ const leastTurns = 0.004;
 export function turnsDensity(count: Count, leadIn: Distribution, k: number, sharingExponent: Distribution): LogDensity {
   const below = belowLessLeadIn(count, leadIn);
   const [least, most] = reachOfCount(count, leadIn);
-  if (most <= leastTurns) return { first: 0, mass: Float64Array.of(0), zero: 1 };
+  if (most <= leastTurns) return nothing;
   const effective = logDensityBelow(below, Math.max(least, leastTurns), most, below(0));
   return most > 3 ? shared(effective, k, sharingExponent) : effective;
 }
 
 /** The probability that the count less its lead-in is at most n. */
 function belowLessLeadIn(count: Count, leadIn: Distribution): (n: number) => number {
-  const integral = integratedBelow(count);
   if (leadIn.type === "uniform" && leadIn.high > leadIn.low) {
+    const integral = integratedBelow(count);
     const { low, high } = leadIn;
     return (n) => (integral(n + high) - integral(n + low)) / (high - low);
   }
-  const { at } = uniformNodes(0, 1, 24);
-  const leads = leadIn.type === "exact" ? Float64Array.of(leadIn.value) : at.map((p) => quantile(leadIn, p));
-  const narrow = 1e-6;
-  return (n) =>
-    leads.reduce((sum, lead) => sum + (integral(n + lead + narrow) - integral(n + lead - narrow)) / (2 * narrow), 0) /
-    leads.length;
+  if (count.type === "exact" && leadIn.type !== "exact") return (n) => survival(leadIn, count.value - n);
+  const { at, weight } = nodesOf(leadIn, 24);
+  return (n) => at.reduce((sum, lead, i) => sum + (weight[i] as number) * cdf(count, n + lead), 0);
 }
 
 /** The integral of a count's distribution function, which a lead-in spread evenly needs in closed form. */
@@ -61,7 +61,7 @@ function integratedBelow(count: Count): (n: number) => number {
 }
 
 function reachOfCount(count: Count, leadIn: Distribution): readonly [number, number] {
-  const [soonest, latest] = support(leadIn);
+  const [soonest, latest] = [quantile(leadIn, negligible), quantile(leadIn, 1 - negligible)];
   const [least, most] =
     count.type === "normal" ? [count.mean - 8 * count.sd, count.mean + 8 * count.sd] : support(count);
   return [least - latest, most - soonest + 1e-9];
@@ -69,16 +69,15 @@ function reachOfCount(count: Count, leadIn: Distribution): readonly [number, num
 
 /** Moves the mass beyond three turns to where uneven sharing leaves it. */
 function shared({ first, mass, zero }: LogDensity, k: number, exponent: Distribution): LogDensity {
-  const [softest, hardest] = support(exponent);
-  const exponents =
-    exponent.type === "exact"
-      ? { at: Float64Array.of(softest), weight: Float64Array.of(1) }
-      : uniformNodes(softest, hardest, 8);
+  const exponents = nodesOf(exponent, 8);
   const n = mass.map((_, i) => Math.exp(first + i * step));
   const f = firstTurnShare.over({ k, n });
   const f_3 = firstTurnShare.over({ k, n: 3 })[0] as number;
   const c = crowding.over({ n, f, f_3 });
-  const moved = emptyDensity(first, first + mass.length * step);
+  const last = mass.length - 1;
+  // Crowding grows with the turns: the most that is moved down is what the last cell loses, and it needs room below.
+  const mostLost = Math.max(0, Math.log(c[last] as number)) * Math.max(...exponents.at);
+  const moved = emptyDensity(first - mostLost, first + last * step);
   for (let i = 0; i < mass.length; i++) {
     const here = first + i * step;
     const loss = (n[i] as number) > 3 ? Math.log(c[i] as number) : 0;

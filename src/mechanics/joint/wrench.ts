@@ -59,19 +59,31 @@ export function evidence(wrench: Wrench, torque_Nm: number, today: string | null
   if (torque_Nm < from_Nm - 1e-9 || torque_Nm > to_Nm + 1e-9) return "out of range";
   if (!wrench.calibrated || !today) return "date not known";
   const days = (Date.parse(today) - Date.parse(wrench.calibrated)) / 86_400_000;
+  // A day that cannot be read, or that is still to come, dates nothing.
+  if (!(days >= 0)) return "date not known";
   return days > levels.calibrationDays ? "out of date" : "in range and in date";
 }
 
+const withPrevailing = formula(
+  "T_w = T + T_p",
+  { T: Nm, T_p: Nm, T_w: Nm },
+  "ISO 2320: what the thread itself resists does not clamp and is added (form from memory)",
+);
+
 const crowFootSetting = formula(
-  "T_set = T * L / (L + E * cos(a))",
-  { T: Nm, L: mm, E: mm, a: deg, T_set: Nm },
+  "T_set = T_w * L / (L + E * cos(a))",
+  { T_w: Nm, L: mm, E: mm, a: deg, T_set: Nm },
   "levers: the extension in line lengthens the lever, across it changes nothing",
 );
 
-/** The figure to set on a wrench so that the plug gets `torque_Nm`: less where a crow-foot lengthens the lever. */
-export function figureToSet(wrench: Wrench | null, torque_Nm: number): Quantity {
+/**
+ * The figure to set on a wrench so that the joint gets `torque_Nm`: more by the torque T_p at which the plug already turned
+ * before it was seated, less where a crow-foot lengthens the lever.
+ */
+export function figureToSet(wrench: Wrench | null, torque_Nm: number, T_p: Quantity | null): Quantity {
   const T = exact("T", torque_Nm, Nm, "advice");
-  if (!wrench?.crowFoot) return T;
+  const T_w = T_p ? withPrevailing({ T, T_p }) : T;
+  if (!wrench?.crowFoot) return T_w;
   const { lever, extension, angle } = wrench.crowFoot;
-  return crowFootSetting({ T, L: lever, E: extension, a: angle });
+  return crowFootSetting({ T_w, L: lever, E: extension, a: angle });
 }

@@ -71,7 +71,7 @@ export function parse(text: string): Expression {
     const argument = closed();
     const root = roots[token];
     if (root !== undefined) return { type: "power", base: argument, exponent: { type: "number", value: root } };
-    if (!(token in functions)) throw new SyntaxError(`there is no function ${token}`);
+    if (!Object.hasOwn(functions, token)) throw new SyntaxError(`there is no function "${token}" in "${text}"`);
     return { type: "call", name: token as FunctionName, argument };
   }
 

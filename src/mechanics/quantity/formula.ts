@@ -69,7 +69,7 @@ function equation(text: string, units: Readonly<Record<string, Unit>>, source: s
       value: y.value * result.factor + result.zero,
       unit,
       contributions: propagated(y.gradient, inputs, result.factor),
-      origin: { type: "worked", formula: text, source, inputs },
+      origin: { type: "worked", formula: text, source, inputs, ...(scale === numberScale ? { scales: units } : {}) },
     };
   }
 

@@ -12,14 +12,19 @@ export type LogDensity = { readonly first: number; readonly mass: Float64Array; 
 export const step = 0.01;
 
 /** What is left out at each end of a distribution. */
-const negligible = 1e-13;
+const negligible = 1e-11;
+
+/** The density of a quantity that is 0 without doubt. */
+export const nothing: LogDensity = { first: 0, mass: Float64Array.of(0), zero: 1 };
 
 /** The density of a quantity whose distribution is known. Values at or below 0 count as 0. */
 export function logDensity(distribution: Distribution): LogDensity {
-  if (distribution.type === "exact") return pointMass(Math.log(distribution.value));
-  const [least] = support(distribution);
+  const [least, most] = support(distribution);
+  if (most <= 0) return nothing;
+  if (least === most) return pointMass(Math.log(least));
   const from = Math.max(least, quantile(distribution, negligible));
   const to = quantile(distribution, 1 - negligible);
+  if (to <= 0) return nothing;
   const below = from > 0 ? 0 : cdf(distribution, 0);
   return logDensityBelow((x) => cdf(distribution, x), from > 0 ? from : to * Math.exp(-12), to, below);
 }
@@ -136,7 +141,7 @@ function convolved(a: LogDensity, b: LogDensity): LogDensity {
 }
 
 /** A cell that holds less adds nothing to odds anybody asks for. */
-const tiny = 1e-12;
+const tiny = 1e-11;
 
 /** Without the ends that hold nothing; two cells are kept on each side for masses spread onto them later. */
 function trimmed({ first, mass, zero }: LogDensity): LogDensity {

@@ -35,7 +35,7 @@ export function numberAtStart(text: string): NumberRead {
     .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgar[sign]}`)
     .trim();
   if (plainText === "") return refused({ type: "empty" });
-  const fraction = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\s*\/\s*(\d+)(?![\d.,])\s*(.*)$/s.exec(plainText);
+  const fraction = /^([+-]?)(?:(\d+)(?: +|-))?(\d+)\s*\/\s*(\d+)(?![\d.,])\s*(.*)$/s.exec(plainText);
   if (fraction) return mixedNumber(fraction);
   const decimal = /^([+-]?[\d.,'’\u00a0\u202f]*\d|[+-]?\d+[.,])(?:\s(?=\d)|\s*)(.*)$/s.exec(plainText);
   if (!decimal) return refused({ type: "not a number" });
@@ -43,7 +43,7 @@ export function numberAtStart(text: string): NumberRead {
   if (/^\d/.test(rest) || /['’\u00a0\u202f]/.test(digits) || (digits.match(/[.,]/g) ?? []).length > 1)
     return refused({ type: "several separators" });
   if (/^[eE][+-]?\d/.test(rest) || !/\d/.test(digits)) return refused({ type: "not a number" });
-  return { ok: true, value: Number(digits.replace(",", ".")), rest: rest.trim() };
+  return finite(Number(digits.replace(",", ".")), rest);
 }
 
 /** Whether a text is written as a fraction, which only some units are read in. */
@@ -52,7 +52,11 @@ export const isFraction = (text: string): boolean => /[¼½¾⅛⅜⅝⅞]|\d\s*
 function mixedNumber([, sign = "", whole = "0", above = "0", below = "1", rest = ""]: RegExpExecArray): NumberRead {
   if (Number(below) === 0) return refused({ type: "zero denominator" });
   const value = Number(whole) + Number(above) / Number(below);
-  return { ok: true, value: sign === "-" ? -value : value, rest: rest.trim() };
+  return finite(sign === "-" ? -value : value, rest);
 }
+
+/** Digits without end are more than a number can hold. */
+const finite = (value: number, rest: string): NumberRead =>
+  Number.isFinite(value) ? { ok: true, value, rest: rest.trim() } : refused({ type: "not a number" });
 
 const refused = (problem: NumberProblem): NumberRead => ({ ok: false, problem });

@@ -32,6 +32,8 @@ export type Origin =
       readonly formula: string;
       readonly source: string;
       readonly inputs: Readonly<Record<string, Quantity>>;
+      /** Of a numerical value equation: its symbols stand for the numbers on these scales. */
+      readonly scales?: Readonly<Record<string, Unit>>;
     };
 
 /** A reading: a distribution on the scale of `unit`, known by `evidence`, entered under `id`. */

@@ -57,8 +57,8 @@ const spellings: readonly (readonly [Unit, ...string[]])[] = [
   [units.h, "h", "hour", "hours"],
   [units.d, "d", "day", "days"],
   [units.K, "K", "kelvin"],
-  [units.degC, "°C", "degC", "deg C", "℃"],
-  [units.degF, "°F", "degF", "deg F", "℉"],
+  [units.degC, "°C", "° C", "degC", "deg C", "℃"],
+  [units.degF, "°F", "° F", "degF", "deg F", "℉"],
   [units.mm2_s, "mm²/s", "mm2/s", "cSt"],
   [units.mPas, "mPa·s", "mPas", "cP"],
   [units.ml_d, "ml/d", "ml/day"],
@@ -113,17 +113,33 @@ export type UnitProblem =
   | { readonly type: "unknown unit"; readonly given: string }
   | { readonly type: "ambiguous unit"; readonly given: string; readonly accepted: readonly string[] };
 
-const folded = (text: string): string => text.replace(/[\s·.⋅*-]/g, "").replace(/μ/g, "µ");
+/**
+ * A name without abbreviation points, its parts joined by one dot: "lbf - ft" is "lbf·ft". What stands anywhere else is
+ * kept, so that "mm 2" and "mm -" are not taken for "mm²" and "mm".
+ */
+const folded = (text: string): string =>
+  text
+    .trim()
+    .replace(/(?<=\p{L})\./gu, "")
+    .replace(/\s*\/\s*/g, "/")
+    .replace(/(?<=[\p{L}°])(?:\s*[·⋅*-]\s*|\s+)(?=\p{L})/gu, "·")
+    .replace(/μ/g, "µ");
 
-const exactly = new Map(spellings.flatMap(([unit, ...names]) => names.map((name) => [folded(name), unit] as const)));
+const closed = (name: string): string => name.replaceAll("·", "");
+
+const exactly = new Map(
+  spellings.flatMap(([unit, ...names]) =>
+    names.map(folded).flatMap((name) => [[name, unit] as const, [closed(name), unit] as const]),
+  ),
+);
 const anyCase = new Map([...exactly].map(([name, unit]) => [name.toLowerCase(), unit]));
 
 /** The unit that `text` names. "m" and "M", "mPa" and "MPa" are kept apart; else upper and lower case are one. */
 export function unitNamed(text: string): UnitRead {
   const name = folded(text);
-  const twofold = ambiguous[ambiguousSpellings[name.toLowerCase()] ?? ""];
+  const twofold = ambiguous[ambiguousSpellings[closed(name).toLowerCase()] ?? ""];
   if (twofold) return { ok: false, problem: { type: "ambiguous unit", given: text, accepted: twofold } };
-  const unit = exactly.get(name) ?? (caseMatters(name) ? undefined : anyCase.get(name.toLowerCase()));
+  const unit = exactly.get(name) ?? (caseMatters(closed(name)) ? undefined : anyCase.get(name.toLowerCase()));
   return unit ? { ok: true, unit } : { ok: false, problem: { type: "unknown unit", given: text } };
 }
 

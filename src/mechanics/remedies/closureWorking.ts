@@ -1,3 +1,4 @@
+import { leadIn } from "../joint/carryingTurns.ts";
 import {
   engagedLength,
   forceLeft,
@@ -37,7 +38,7 @@ export function closureWorking(
 
   const n_l = turns.passesThrough
     ? taken("n_l", exactly(0), turn, "the plug passes right through")
-    : range("n_l", ranges["lead-in"]);
+    : range("n_l", { ...ranges["lead-in"], distribution: leadIn(turns, ranges) });
   const n = turnsLessLeadIn({ n_c: turns.caught, n_l });
   const L = engagedLength({ n, P: port.thread.P });
   const A = internalStripArea({ d: port.limits.d_min, D_2: port.limits.D2_max, L, P: port.thread.P });

@@ -68,6 +68,7 @@ export type GivenCase = {
   readonly surface: Surface | null;
   readonly bookFigures: readonly BookFigure[];
   readonly wrenches: readonly Wrench[];
+  readonly prevailing: Quantity | null;
   readonly today: string | null;
   readonly ranges: Ranges;
   readonly levels: Levels;
@@ -133,8 +134,11 @@ export function completed(given: GivenCase): { readonly portCase: PortCase; read
     surface: given.surface ?? surfaceOf(seal),
     heldOtherwise: seal.kind === "sealant, metal to metal",
   };
-  const { joint, asked, bookFigures, wrenches, today, ranges, levels } = given;
-  return { portCase: { joint, asked, port, asFound, bookFigures, wrenches, today, ranges, levels }, assumed };
+  const { joint, asked, bookFigures, wrenches, prevailing, today, ranges, levels } = given;
+  return {
+    portCase: { joint, asked, port, asFound, bookFigures, wrenches, prevailing, today, ranges, levels },
+    assumed,
+  };
 
   function surfaceOf({ kind }: Seal): Surface {
     return kind === "sealant, metal to metal"

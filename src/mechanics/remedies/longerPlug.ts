@@ -2,9 +2,10 @@ import { endOfThread, reach } from "../joint/carryingTurns.ts";
 import type { Closure } from "../joint/port.ts";
 import { exact, valueIn } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
+import type { RemedyId } from "./method.ts";
 import { withSeal } from "./otherSeal.ts";
 import type { PortCase } from "./portCase.ts";
-import { type Check, type NotOffered, type Remedy, type RemedyId, remedyOf } from "./remedy.ts";
+import { type Check, type NotOffered, type Remedy, remedyOf } from "./remedy.ts";
 
 /** What has to stay free behind the plug's tip, mm: a blunt wire tells the room behind to about 2 mm. */
 const clearance_mm = 2;
@@ -33,8 +34,7 @@ function longerPlug(portCase: PortCase, id: RemedyId, closure: Closure): LongerP
     ...behind(portCase, longer),
   ];
   if (!portCase.port.left.goodTo) checks.push({ type: "thread beyond the plug looked at" });
-  const makeDo = { method: id, sealantAlone: false };
-  return { offered: true, remedy: remedyOf(portCase, id, longer, makeDo, checks) };
+  return { offered: true, remedy: remedyOf(portCase, id, longer, checks) };
 }
 
 type NoLength = { readonly reason: NotOffered["reason"] };

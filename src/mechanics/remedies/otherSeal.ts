@@ -2,8 +2,9 @@ import type { Closure, Seal, SealKind, WasherMaterial } from "../joint/port.ts";
 import { exact, valueIn } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
 import { sourceText } from "../tables/source.ts";
+import type { RemedyId } from "./method.ts";
 import type { PortCase } from "./portCase.ts";
-import { type Check, type Remedy, type RemedyId, remedyOf } from "./remedy.ts";
+import { type Check, type Remedy, remedyOf } from "./remedy.ts";
 import { nothingBetween, sealSize } from "./sealSize.ts";
 
 type Offer = {
@@ -29,9 +30,7 @@ const offers: readonly Offer[] = [
 export const otherSeals = (portCase: PortCase): readonly Remedy[] =>
   offers
     .filter(({ kind, material }) => kind !== portCase.asFound.seal.kind || material !== portCase.asFound.seal.material)
-    .map(({ id, kind, material, checks }) =>
-      remedyOf(portCase, id, withSeal(portCase, kind, material), { method: id, sealantAlone: false }, checks),
-    );
+    .map(({ id, kind, material, checks }) => remedyOf(portCase, id, withSeal(portCase, kind, material), checks));
 
 /** The closure as found on another seal; a flat ring keeps the sizes of the flat ring that was there. */
 export function withSeal({ port, asFound }: PortCase, kind: SealKind, material: WasherMaterial | null): Closure {

@@ -14,6 +14,8 @@ export type PortCase = {
   readonly asFound: Closure;
   readonly bookFigures: readonly BookFigure[];
   readonly wrenches: readonly Wrench[];
+  /** Torque at which the plug turns over the last turn before its seat; null where it turns freely by hand. */
+  readonly prevailing: Quantity | null;
   /** The day the case is weighed, ISO 8601; null where nobody says. */
   readonly today: string | null;
   readonly ranges: Ranges;

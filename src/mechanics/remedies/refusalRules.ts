@@ -1,7 +1,10 @@
 import type { CarryingTurns } from "../joint/carryingTurns.ts";
+import type { Closure } from "../joint/port.ts";
+import { sealNeed } from "../joint/sealTorque.ts";
 import { valueIn } from "../quantity/quantity.ts";
 import { one, turn } from "../quantity/unit.ts";
 import { jointRows } from "../tables/jointKinds.ts";
+import { isNamedBy, isSealantAlone, type Method, type RemedyId } from "./method.ts";
 import {
   type Asked,
   type FirstQuestion,
@@ -36,7 +39,8 @@ export const refusalRules = [
   "13 not asked",
   "14 breather",
 ] as const;
-export type RefusalRule = (typeof refusalRules)[number];
+/** The rules of the list, and what the torque window knows nothing of. */
+export type RefusalRule = (typeof refusalRules)[number] | "not covered";
 
 export type RefusalReason =
   | { readonly type: "structure" }
@@ -52,43 +56,43 @@ export type RefusalReason =
   | { readonly type: "thread gone" }
   | { readonly type: "too little height" }
   | { readonly type: "not counted" }
-  | { readonly type: "same method again"; readonly method: string }
+  | { readonly type: "same method again"; readonly method: RemedyId }
   | { readonly type: "people" }
   | { readonly type: "question open"; readonly question: FirstQuestion }
   | { readonly type: "kind of joint not said" }
   | { readonly type: "breather blocked" }
   | { readonly type: "seal not covered" };
 
-/** What a make-do does, as far as a rule asks. */
-export type MakeDo = { readonly method: string; readonly sealantAlone: boolean };
-
 /**
- * The first refusal that stands against a make-do; null where none does. Make-do is a sealant, a self-cutting plug, cast
- * resin, a bung in use, or any torque reduced because the thread is hurt.
+ * The first refusal that stands against a method; null where none does. A make-do is a sealant, a self-cutting plug, cast
+ * resin, a bung in use, or any torque reduced because the thread is hurt; a repair of full strength is bound by fewer
+ * rules. Where several stand, one that nobody has taken on himself comes before those that somebody has.
  */
-export function refusalOf(makeDo: MakeDo, portCase: PortCase, turns: CarryingTurns | null): Refusal | null {
-  for (const rule of rules) {
-    const refusal = rule(makeDo, portCase, turns);
-    if (refusal) return withOverride(refusal, portCase);
-  }
-  return null;
+export function refusalOf(method: Method, portCase: PortCase, turns: CarryingTurns | null): Refusal | null {
+  const bound = method.fullStrength ? rules.filter((rule) => !rulesOfMakeDos.includes(rule)) : rules;
+  const refusals = bound.flatMap((rule) => {
+    const refusal = rule(method, portCase, turns);
+    return refusal ? [withOverride(refusal, portCase)] : [];
+  });
+  return refusals.find(({ overridden }) => overridden === null) ?? refusals[0] ?? null;
 }
 
 type Standing = Omit<Refusal, "overridden">;
-type Rule = (makeDo: MakeDo, portCase: PortCase, turns: CarryingTurns | null) => Standing | null;
+type Rule = (method: Method, portCase: PortCase, turns: CarryingTurns | null) => Standing | null;
 
 const never = (rule: RefusalRule, reason: RefusalReason): Standing => ({ rule, reason, override: "never" });
 
 const structure: Rule = (_, { joint }) =>
   jointRows[joint].structure ? never("1 structure", { type: "structure" }) : null;
 
-const pressure: Rule = ({ sealantAlone }, { joint, asked }) => {
+const pressure: Rule = (method, { joint, asked, asFound }) => {
   const { workingPressure, coolant } = jointRows[joint];
   if (coolant) {
-    return sealantAlone ? never("2 pressure", { type: "water jacket sealed by sealant alone" }) : null;
+    return isSealantAlone(method) ? never("2 pressure", { type: "water jacket sealed by sealant alone" }) : null;
   }
   const pressurised = asked.pressure !== null && asked.pressure !== "none" && asked.pressure.value > 0;
-  return workingPressure || pressurised ? never("2 pressure", { type: "working pressure" }) : null;
+  if ((!workingPressure && !pressurised) || (method.fullStrength && isSealOf(method, asFound))) return null;
+  return never("2 pressure", { type: "working pressure" });
 };
 
 const combustion: Rule = (_, { joint }) =>
@@ -100,11 +104,10 @@ const reach: Rule = (_, { joint, asked }) => {
   return what ? never("4 reach", { type: "oil reaches", what }) : null;
 };
 
-const waterSide: Rule = (_, { joint, asked }) => {
+const waterSide: Rule = (method, { joint, asked, asFound }) => {
   const wet = jointRows[joint].waterSide || asked.reaches?.includes("water");
-  return wet && asked.waterTest !== "passed"
-    ? never("5 water side", { type: "water side without a passed test" })
-    : null;
+  if (!wet || asked.waterTest === "passed" || (method.fullStrength && isSealOf(method, asFound))) return null;
+  return never("5 water side", { type: "water side without a passed test" });
 };
 
 const crack: Rule = (_, { asked }) => (asked.crack === "yes" ? never("6 crack", { type: "crack" }) : null);
@@ -119,17 +122,17 @@ const tooLittle: Rule = (_, { joint, asked, port, levels }, turns) => {
   if (left.height && valueIn(one, left.height) < levels.leastHeight) return always({ type: "too little height" });
   if (!turns) return always({ type: "not counted" });
   const least = row.alwaysUnderOil ? levels.leastTurnsUnderOil : levels.leastTurns;
-  const caught = valueIn(turn, turns.caught);
+  const caught = Math.max(0, valueIn(turn, turns.caught));
   if (caught >= least - 1e-9) return null;
   const reason: RefusalReason = { type: "too few turns", caught, least, underOil: row.alwaysUnderOil };
   return { rule: "7 too little", reason, override: closed ? "never" : "name and reason" };
 };
 
-const again: Rule = ({ method }, { asked }) => {
+const again: Rule = (method, { asked }) => {
   const before = asked.repairedBefore;
   if (before === null || before === "no" || before.cause) return null;
-  return sameMethod(before.method, method)
-    ? { rule: "8 again", reason: { type: "same method again", method }, override: "name and reason" }
+  return isNamedBy(method, before.method)
+    ? { rule: "8 again", reason: { type: "same method again", method: method.id }, override: "name and reason" }
     : null;
 };
 
@@ -149,6 +152,11 @@ const breather: Rule = (_, { asked }) =>
     ? { rule: "14 breather", reason: { type: "breather blocked" }, override: "free it" }
     : null;
 
+/** A taper plug has no seat for any other seal. */
+const covered: Rule = (method, { asFound }) =>
+  asFound.seal.kind === "taper" || !sealNeed(method.seal) ? never("not covered", { type: "seal not covered" }) : null;
+
+/** In this order; what a mechanic can answer or free comes before what he can only count. */
 const rules: readonly Rule[] = [
   structure,
   pressure,
@@ -161,25 +169,26 @@ const rules: readonly Rule[] = [
   breather,
   tooLittle,
   again,
+  covered,
 ];
+const rulesOfMakeDos: readonly Rule[] = [reach, people, tooLittle, again];
+
+const isSealOf = ({ seal }: Method, { seal: found }: Closure): boolean =>
+  seal.kind === found.kind && seal.material === found.material;
 
 /** The first of the six questions that nobody has answered. */
 export const openQuestion = (asked: Asked): FirstQuestion | null =>
   firstQuestions.find((it) => asked[it] === null) ?? null;
 
-/** An override names a rule by its number, its word, or both. It counts only where the list allows it. */
+/** Whether a text names a rule: by its number, its word, or both. */
+export function namesRule(text: string, rule: RefusalRule): boolean {
+  const [number = "", ...word] = rule.split(" ");
+  return [rule, number, word.join(" ")].includes(text.trim().toLowerCase());
+}
+
+/** An override counts only where the list allows it. */
 function withOverride(refusal: Standing, { asked }: PortCase): Refusal {
-  const given = asked.overrides.find((it) => {
-    const [number = "", ...word] = refusal.rule.split(" ");
-    return [refusal.rule, number, word.join(" ")].includes(it.rule.trim());
-  });
+  const given = asked.overrides.find((it) => namesRule(it.rule, refusal.rule));
   const overridden = refusal.override === "name and reason" ? (given ?? null) : null;
   return { ...refusal, overridden };
 }
-
-const sameMethod = (before: string, now: string): boolean =>
-  before
-    .trim()
-    .toLowerCase()
-    .split(/\W+/)
-    .some((word) => word.length > 3 && now.toLowerCase().includes(word));

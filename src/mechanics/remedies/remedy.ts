@@ -1,8 +1,12 @@
+import type { CarryingTurns } from "../joint/carryingTurns.ts";
+import { isSound } from "../joint/health.ts";
 import type { Closure } from "../joint/port.ts";
 import { valueIn } from "../quantity/quantity.ts";
 import { turn } from "../quantity/unit.ts";
+import { jointRows } from "../tables/jointKinds.ts";
+import { isSealantAlone, type Method, type RemedyId } from "./method.ts";
 import type { PortCase } from "./portCase.ts";
-import { type MakeDo, refusalOf } from "./refusalRules.ts";
+import { refusalOf } from "./refusalRules.ts";
 import { refusedClosure, turnsOf, type WeighedClosure, weighedClosure } from "./weighedClosure.ts";
 
 /** A way of closing a hurt port. */
@@ -12,18 +16,6 @@ export type Remedy = WeighedClosure & {
   readonly lasting: boolean;
   readonly checks: readonly Check[];
 };
-
-export type RemedyId =
-  | "lower torque"
-  | "longer plug"
-  | "longer plug, bonded seal"
-  | "other seal: aluminium"
-  | "other seal: copper"
-  | "other seal: fibre"
-  | "other seal: crush ring"
-  | "other seal: bonded seal"
-  | "other seal: O-ring"
-  | "sealant, no washer";
 
 /** What has to be looked at before a remedy is begun. */
 export type Check =
@@ -37,7 +29,10 @@ export type Check =
   | { readonly type: "rubber suits fluid and heat" }
   | { readonly type: "dry and degreased, level below the joint" }
   | { readonly type: "label names this fluid" }
-  | { readonly type: "nothing inside, thin on the seat" };
+  | { readonly type: "nothing inside, thin on the seat" }
+  | { readonly type: "cap pressure test" }
+  | { readonly type: "rated and pressure tested" }
+  | { readonly type: "pressure and vacuum test" };
 
 /** A method that may not be begun, with what would have to be measured or why it gains nothing. */
 export type NotOffered = { readonly id: RemedyId; readonly reason: NotOfferedReason };
@@ -49,31 +44,31 @@ export type NotOfferedReason =
   | "no room behind";
 
 /**
- * A closure as a remedy. It is a make-do, and so under the refusal rules, unless it has the full strength of a healthy
- * port again.
+ * A closure as a remedy. It is a make-do, and so under all of the refusal rules, unless it has the full strength of a
+ * healthy port again.
  */
-export function remedyOf(
-  portCase: PortCase,
-  id: RemedyId,
-  closure: Closure,
-  makeDo: MakeDo,
-  checks: readonly Check[],
-): Remedy {
+export function remedyOf(portCase: PortCase, id: RemedyId, closure: Closure, checks: readonly Check[]): Remedy {
   const turns = turnsOf(portCase, closure);
-  const lasting = !makeDo.sealantAlone && hasFullStrength(portCase, closure);
-  const refused = lasting ? null : refusalOf(makeDo, portCase, turns);
-  const weighed = refused || !turns ? null : weighedClosure(portCase, closure, turns);
-  if (weighed) return { ...weighed, id, lasting, checks };
-  const refusal = refused ?? refusalOf(makeDo, portCase, null);
-  if (!refusal) throw new Error(`${id}: no turns and no refusal`);
-  return { ...refusedClosure(closure, turns, refusal), id, lasting, checks };
+  const makeDo: Method = { id, seal: closure.seal, fullStrength: false };
+  const lasting = id !== "lower torque" && !isSealantAlone(makeDo) && hasFullStrength(portCase, turns);
+  const refused = refusalOf({ ...makeDo, fullStrength: lasting }, portCase, turns);
+  if (refused) return { ...refusedClosure(closure, turns, refused), id, lasting, checks };
+  if (!turns) throw new Error(`${id}: no turns and no refusal`);
+  return { ...weighedClosure(portCase, closure, turns), id, lasting, checks: [...checks, ...testsAfter(portCase)] };
 }
 
 /** At least 80 % of the healthy turns, good and snug: the joint bears what it always bore. */
-function hasFullStrength(portCase: PortCase, closure: Closure): boolean {
-  const { port, levels } = portCase;
-  const turns = turnsOf(portCase, closure);
-  if (!turns || !port.healthy || port.left.condition !== "good" || port.left.catch !== "snug") return false;
+function hasFullStrength({ port, levels }: PortCase, turns: CarryingTurns | null): boolean {
+  if (!turns || !port.healthy || !isSound(port, levels)) return false;
   const healthy = valueIn(turn, port.healthy.turns);
   return valueIn(turn, turns.caught) >= levels.healthyFrom * healthy - 1e-9;
+}
+
+/** What has to be tested once it is closed, by what stands behind the port. */
+function testsAfter({ joint, asked }: PortCase): readonly Check[] {
+  const { coolant, workingPressure, waterSide } = jointRows[joint];
+  const pressurised = asked.pressure !== null && asked.pressure !== "none" && asked.pressure.value > 0;
+  if (coolant) return [{ type: "cap pressure test" }];
+  if (workingPressure || pressurised) return [{ type: "rated and pressure tested" }];
+  return waterSide || asked.reaches?.includes("water") ? [{ type: "pressure and vacuum test" }] : [];
 }

@@ -10,7 +10,7 @@ export function sealantNoWasher(portCase: PortCase): Remedy {
     surface: "wet sealant",
     heldOtherwise: true,
   };
-  return remedyOf(portCase, "sealant, no washer", closure, { method: "sealant", sealantAlone: true }, [
+  return remedyOf(portCase, "sealant, no washer", closure, [
     { type: "dry and degreased, level below the joint" },
     { type: "label names this fluid" },
     { type: "nothing inside, thin on the seat" },

@@ -1,5 +1,6 @@
-import { type Advice, wrenchFor } from "../joint/advice.ts";
+import { pullOf } from "../joint/advice.ts";
 import { type BookVerdict, bookTorque_Nm, bookVerdict } from "../joint/bookFigures.ts";
+import type { CarryingTurns } from "../joint/carryingTurns.ts";
 import { type Health, health } from "../joint/health.ts";
 import { wrenchDeviation } from "../joint/wrench.ts";
 import { support } from "../quantity/distribution.ts";
@@ -7,12 +8,13 @@ import { materialRows } from "../tables/materials.ts";
 import { type Assumption, completed, type GivenCase } from "./givenCase.ts";
 import { longerPlugs } from "./longerPlug.ts";
 import { lowerTorque } from "./lowerTorque.ts";
+import type { Method } from "./method.ts";
 import { otherSeals } from "./otherSeal.ts";
 import type { PortCase } from "./portCase.ts";
 import { openQuestion, refusalOf } from "./refusalRules.ts";
 import type { NotOffered, Remedy } from "./remedy.ts";
 import { sealantNoWasher } from "./sealantNoWasher.ts";
-import { refusedClosure, stopRuleFor, turnsOf, type WeighedClosure, weighedClosure } from "./weighedClosure.ts";
+import { stopRuleFor, turnsOf, type WeighedClosure, weighedClosure } from "./weighedClosure.ts";
 
 /** What is left, what it will carry, and what can be done. */
 export type Weighed = {
@@ -31,11 +33,15 @@ export function weigh(given: GivenCase): Weighed {
   const { portCase, assumed } = completed(given);
   const { port, asFound, levels } = portCase;
   const state = health(port, asFound, levels);
-  const healthy = state.healthy && portCase.asked.crack === "no";
-  const found = healthy ? healthyClosure(portCase) : hurtClosure(portCase);
+  const turns = turnsOf(portCase, asFound);
+  const agreed = !turns?.remarks.includes("count and lengths disagree");
+  const healthy = state.healthy && agreed && portCase.asked.crack === "no";
+  const asItIs = lowerTorque(portCase);
+  const found = healthy ? healthyClosure(portCase, turns) : asItIs;
   const book = bookOf(portCase, found);
   const weighedFound = healthy && book ? pulledByTheBook(portCase, found, book) : found;
   const longer = healthy ? [] : longerPlugs(portCase);
+  const sealed = asFound.seal.kind === "sealant, metal to metal";
   return {
     portCase,
     assumed,
@@ -45,32 +51,21 @@ export function weigh(given: GivenCase): Weighed {
     remedies: healthy
       ? []
       : [
-          lowerTorque(portCase),
+          asItIs,
           ...longer.flatMap((it) => (it.offered ? [it.remedy] : [])),
           ...otherSeals(portCase),
-          sealantNoWasher(portCase),
+          ...(sealed ? [] : [sealantNoWasher(portCase)]),
         ],
     notOffered: longer.flatMap((it) => (it.offered ? [] : [it.why])),
   };
 }
 
-/** The port as found, pulled to less because its thread is hurt: a make-do, and refused where a rule says so. */
-function hurtClosure(portCase: PortCase): WeighedClosure {
-  const { asFound } = portCase;
-  const turns = turnsOf(portCase, asFound);
-  const sealantAlone = asFound.seal.kind === "sealant, metal to metal";
-  const refused = refusalOf({ method: sealantAlone ? "sealant" : "lower torque", sealantAlone }, portCase, turns);
-  if (refused) return refusedClosure(asFound, turns, refused);
-  if (!turns) throw new Error("no turns and no refusal");
-  return weighedClosure(portCase, asFound, turns);
-}
-
 /** A healthy port takes its book figure whatever the joint; a window of ours is shown only where no rule forbids it. */
-function healthyClosure(portCase: PortCase): WeighedClosure {
+function healthyClosure(portCase: PortCase, turns: CarryingTurns | null): WeighedClosure {
   const { asFound } = portCase;
-  const turns = turnsOf(portCase, asFound);
-  const quiet = turns && refusalOf({ method: "lower torque", sealantAlone: false }, answered(portCase), turns) === null;
-  if (quiet) return weighedClosure(portCase, asFound, turns);
+  const pulledToLess: Method = { id: "lower torque", seal: asFound.seal, fullStrength: false };
+  if (turns && refusalOf(pulledToLess, answered(portCase), turns) === null)
+    return weighedClosure(portCase, asFound, turns);
   return { closure: asFound, turns, window: null, advice: null, stop: null, refused: null };
 }
 
@@ -100,13 +95,5 @@ function bookOf({ port, asFound, bookFigures, ranges }: PortCase, { window }: We
 
 function pulledByTheBook(portCase: PortCase, found: WeighedClosure, book: BookVerdict): WeighedClosure {
   const torque_Nm = bookTorque_Nm(book);
-  const { wrenches, today, levels } = portCase;
-  const advice: Advice = wrenchFor(torque_Nm, wrenches, today, levels) ?? {
-    type: "pull",
-    torque_Nm,
-    wrench: null,
-    set_Nm: torque_Nm,
-    evidence: null,
-  };
-  return { ...found, advice, stop: stopRuleFor(portCase, found.closure, torque_Nm) };
+  return { ...found, advice: pullOf(torque_Nm, portCase), stop: stopRuleFor(portCase, found.closure, torque_Nm) };
 }

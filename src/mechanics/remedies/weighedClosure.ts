@@ -32,19 +32,23 @@ export const refusedClosure = (closure: Closure, turns: CarryingTurns | null, re
   refused,
 });
 
-/** The window of a closure and the advice in it. A seal that the method does not cover is refused. */
+/** The window of a closure and the advice in it; its seal is one that a window covers. */
 export function weighedClosure(portCase: PortCase, closure: Closure, turns: CarryingTurns): WeighedClosure {
-  const { port, wrenches, today, ranges, levels } = portCase;
+  const { port, wrenches, ranges, levels } = portCase;
   const need = sealNeed(closure.seal);
-  if (!need) return refusedClosure(closure, turns, notCovered);
+  if (!need) throw new Error(`a window for ${closure.seal.kind}`);
   const weigh = (wrench: (typeof wrenches)[number] | null): TorqueWindow =>
     torqueWindow({ port, closure, turns, need, wrench: wrenchDeviation(wrench, ranges), ranges, levels });
 
   const atLarge = weigh(null);
-  const chosen = advice(atLarge, wrenches, today, levels);
+  const chosen = advice(atLarge, portCase);
   const wrench = chosen.type === "pull" ? chosen.wrench : null;
   const window = wrench && wrenchDeviation(wrench, ranges) !== wrenchDeviation(null, ranges) ? weigh(wrench) : atLarge;
-  const final = window === atLarge ? chosen : advice(window, wrench ? [wrench] : wrenches, today, levels);
+  const tools = wrench ? { ...portCase, wrenches: [wrench] } : portCase;
+  const final = window === atLarge ? chosen : advice(window, tools);
+  // The wrench that was chosen deviates more than the one in general: where that closes its window, another may do.
+  if (final.type !== "pull" && wrench && wrenches.length > 1)
+    return weighedClosure({ ...portCase, wrenches: wrenches.filter((it) => it !== wrench) }, closure, turns);
   return {
     closure,
     turns,
@@ -76,10 +80,3 @@ export function needOf({ ranges }: PortCase, { seal }: Closure): Quantity | null
 /** What `closure` catches in this case. */
 export const turnsOf = ({ port, asFound, ranges }: PortCase, closure: Closure): CarryingTurns | null =>
   carryingTurns(port, asFound, closure, ranges);
-
-const notCovered: Refusal = {
-  rule: "7 too little",
-  reason: { type: "seal not covered" },
-  override: "never",
-  overridden: null,
-};

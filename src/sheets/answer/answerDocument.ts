@@ -11,7 +11,7 @@ import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts"
 import { allowedInstead, refusalSentence } from "../words/refusalWords.ts";
 import { checkSentence, remedyNames } from "../words/remedyWords.ts";
 import { usedLevels, usedRanges } from "./echo.ts";
-import { assumedRow, cautions, reasons } from "./reasons.ts";
+import { assumedRow, cautions, foundReasons, remedyReasons } from "./reasons.ts";
 
 /** The torques, N·m, at which every answer gives its odds besides those asked for. */
 export const ladder_Nm = [2, 3, 4, 5, 6, 8, 10, 12, 15, 18, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 100, 120, 150, 200];
@@ -88,7 +88,6 @@ export function answerDocument(
 ): AnswerDocument {
   const { portCase, asFound, health } = weighed;
   const torques = [...new Set([...at_Nm, ...ladder_Nm])].toSorted((a, b) => a - b);
-  const books_Nm = portCase.bookFigures.map((it) => it.torque.value);
   const weighs = asFound.window !== null || weighed.remedies.some((it) => it.window !== null);
   const shown = asFound.window ? asFound : (weighed.remedies.find((it) => it.window?.open) ?? asFound);
   const healthyShare = health.share ? rounded(valueIn(one, health.share)) : null;
@@ -96,10 +95,10 @@ export function answerDocument(
     engine,
     case: written,
     healthy: health.healthy,
-    turns: asFound.turns && { caught: rounded(valueIn(turn, asFound.turns.caught)), healthyShare },
+    turns: asFound.turns && { caught: rounded(Math.max(0, valueIn(turn, asFound.turns.caught))), healthyShare },
     asFound: {
       window: windowDocument(asFound, torques),
-      because: reasons(asFound, weighed, books_Nm),
+      because: foundReasons(weighed),
       refused: refusalDocument(asFound.refused),
     },
     remedies: weighed.remedies.map((remedy) => remedyDocument(remedy, weighed, torques)),
@@ -120,7 +119,7 @@ function remedyDocument(remedy: Remedy, weighed: Weighed, torques: readonly numb
     window: windowDocument(remedy, torques),
     refused: refusalDocument(remedy.refused),
     checks: remedy.window ? remedy.checks.map(checkSentence) : [],
-    because: reasons(remedy, weighed, []),
+    because: remedyReasons(remedy, weighed),
     hours: null,
     parts: null,
     readyAfter_h: null,

@@ -1,26 +1,38 @@
+import { oddsAt } from "../../mechanics/joint/window.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { portLines, windowLines } from "../drawings/WindowLine.ts";
-import { limitFigure, needFigure, rangeText, torqueFigure } from "../words/figures.ts";
-import { allowedInstead, refusalSentence } from "../words/refusalWords.ts";
+import { closesWord, limitFigure, needFigure, pullFigure, rangeText, stripsWord } from "../words/figures.ts";
+import { readingWord } from "../words/readingWords.ts";
+import { allowedInstead, overrideWords, refusalSentence } from "../words/refusalWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
 import { answerSentence, leastOf, pullText } from "../words/windowWords.ts";
 import type { AnswerDocument } from "./answerDocument.ts";
-import { bestRemedy, sectionOf, windowOf } from "./pictures.ts";
+import { bestRemedy, remedyBeside, roomierRemedy, sectionOf, windowOf } from "./pictures.ts";
+import { countedOfHealthy } from "./reasons.ts";
 
 const width = 76;
 
 /** The answer for a terminal: the answer first, then the picture, then why, then what is assumed. */
-export function answerLines(weighed: Weighed, document: AnswerDocument, withWorking: boolean): readonly string[] {
-  const { asFound } = weighed;
+export function answerLines(
+  weighed: Weighed,
+  document: AnswerDocument,
+  at_Nm: readonly number[],
+  withWorking: boolean,
+): readonly string[] {
+  const { asFound, health, book } = weighed;
+  const first = answerSentence(asFound);
+  const why = document.asFound.because.filter((it) => it !== first).slice(asFound.refused || health.healthy ? 1 : 0);
+  const nothingSpecial = health.healthy && book !== null;
   return [
     ...answerFirst(weighed),
     "",
-    ...pictures(weighed),
-    ...section("Why", document.asFound.because.slice(asFound.refused ? 1 : 0)),
+    ...(nothingSpecial ? [] : pictures(weighed)),
+    ...section("Why", why),
+    ...section("Odds", oddsLines(weighed, at_Nm)),
     ...remedyLines(weighed, document),
-    ...section("Assumed", assumedLines(document)),
+    ...(nothingSpecial ? [] : section("Assumed", assumedLines(document))),
     ...(withWorking ? workingSection(document) : []),
     ...section("Mind", document.cautions),
   ];
@@ -28,80 +40,111 @@ export function answerLines(weighed: Weighed, document: AnswerDocument, withWork
 
 /** Two or three lines that may be read from under the lift. */
 function answerFirst(weighed: Weighed): readonly string[] {
-  const { asFound, health, book } = weighed;
-  if (asFound.refused) return refusalLines(asFound);
-  if (health.healthy) return [healthyLine(weighed, book !== null)];
+  const { asFound, health } = weighed;
   const best = bestRemedy(weighed);
+  if (asFound.refused) return [...refusalLines(asFound), ...(best ? wouldDo(best) : [])];
+  if (health.healthy) return wrapped(healthyLine(weighed), "");
   const found = answerSentence(asFound);
-  if (!best) return wrapped(found, "");
-  if (best.id === "lower torque") return [...wrapped(found, ""), ...roomierLine(weighed)];
-  const pull = best.advice?.type === "pull" ? ` Pull to ${pullText(best.advice)}.` : "";
-  return [...wrapped(`As found: ${found}`, ""), ...wrapped(`Would do: ${lowered(remedyNames[best.id])}.${pull}`, "")];
+  if (!best) return [...wrapped(found, ""), ...(asFound.window?.open ? [] : wrapped(nothingHere, ""))];
+  if (best.id === "lower torque") return [...wrapped(found, ""), ...roomierLine(weighed, best)];
+  return [...wrapped(`As found: ${found}`, ""), ...wouldDo(best), ...roomierLine(weighed, best)];
+}
+
+const nothingHere =
+  "Nothing weighed here opens a window: a new thread in the hole (wire coil or bushing) or a new part.";
+
+function wouldDo({ id, advice }: Remedy): readonly string[] {
+  const pull = advice?.type === "pull" ? ` Pull to ${pullText(advice)}.` : "";
+  return wrapped(`Would do: ${lowered(remedyNames[id])}.${pull}`, "");
 }
 
 /** What has more room where the window as found is narrow. */
-function roomierLine({ asFound, remedies }: Weighed): readonly string[] {
-  const roomier =
-    asFound.window?.narrow && remedies.find(({ window, advice }) => advice?.type === "pull" && !window?.narrow);
-  if (!roomier || !roomier.window) return [];
+function roomierLine(weighed: Weighed, best: Remedy): readonly string[] {
+  const roomier = best.window?.narrow ? roomierRemedy(weighed) : null;
+  if (!roomier?.window) return [];
   const range = rangeText(leastOf(roomier.window), roomier.window.limit_Nm);
   return wrapped(`That window is narrow. More room: ${lowered(remedyNames[roomier.id])}, ${range}.`, "");
 }
 
-function healthyLine({ asFound }: Weighed, hasBook: boolean): string {
-  const pull = asFound.advice?.type === "pull" ? `: ${pullText(asFound.advice)}` : "";
-  return hasBook ? `Healthy. Nothing special: the book figure${pull}.` : `Healthy. No book figure was given${pull}.`;
+function healthyLine(weighed: Weighed): string {
+  const { asFound, book } = weighed;
+  const counted = countedOfHealthy(weighed);
+  const pull = asFound.advice?.type === "pull" ? pullText(asFound.advice) : null;
+  if (book) return `Healthy, ${counted}. Nothing special: the book figure${pull ? `, ${pull}` : ""}.`;
+  return pull
+    ? `Healthy, ${counted}. No book figure was given; ${pull} closes it.`
+    : `Healthy, ${counted}. No book figure was given.`;
 }
 
 function refusalLines({ refused }: WeighedClosure): readonly string[] {
   if (!refused) return [];
+  const { rule, reason, override, overridden } = refused;
   return [
-    ...wrapped(`No make-do here: ${refusalSentence(refused.reason)}`, ""),
-    ...wrapped(`Allowed instead: ${allowedInstead(refused).join("; ")}.`, ""),
-    `Rule ${refused.rule}; override: ${refused.override}.`,
-    ...(refused.overridden
-      ? wrapped(
-          `Taken on by ${refused.overridden.by}: ${refused.overridden.reason}. The figure is his, none of ours is given.`,
-          "",
-        )
-      : []),
+    ...wrapped(`Refused. ${refusalSentence(reason)}`, ""),
+    ...wrapped(`Instead: ${allowedInstead(refused).join("; ")}.`, ""),
+    ...(overridden
+      ? wrapped(`Taken on by ${overridden.by}: ${overridden.reason}. The figure is his; none of ours is given.`, "")
+      : [rule === "not covered" ? "" : `Rule ${rule}. ${overrideWords[override]}`].filter((it) => it !== "")),
   ];
+}
+
+/** What is drawn, each with its caption: the port as found, and what would be done beside it. */
+function shown(weighed: Weighed): readonly (readonly [caption: string, closure: WeighedClosure])[] {
+  const beside = remedyBeside(weighed);
+  return [["As found", weighed.asFound], ...(beside ? [[remedyNames[beside.id], beside] as const] : [])];
 }
 
 function pictures(weighed: Weighed): readonly string[] {
-  const { portCase, asFound } = weighed;
-  const best = bestRemedy(weighed);
-  const shown: readonly (readonly [string, WeighedClosure])[] = [
-    ["as found", asFound],
-    ...(best && best.id !== "lower torque" ? [[lowered(remedyNames[best.id]), best] as const] : []),
-  ];
-  return shown.flatMap(([caption, closure]) => {
+  return shown(weighed).flatMap(([caption, closure]) => {
+    const { portCase } = weighed;
     const bar = windowOf(portCase, closure, caption);
-    return [caption, ...portLines(sectionOf(portCase, closure), width), ...(bar ? windowLines(bar, width) : []), ""];
+    const lines = bar ? windowLines(bar, width).filter((it) => it !== caption) : [];
+    return [caption, ...portLines(sectionOf(portCase, closure), width), ...lines, ""];
   });
 }
 
-function remedyLines({ remedies, asFound }: Weighed, document: AnswerDocument): readonly string[] {
-  if (remedies.length === 0) return [];
-  const allRefused = remedies.every(({ refused }) => refused && refused.rule === asFound.refused?.rule);
-  if (allRefused) return [];
-  const rows = remedies.flatMap((remedy, i) =>
-    remedy.id === "lower torque" ? [] : remedyRow(remedy, document.remedies[i]?.checks ?? []),
+/** The odds at the torques that were asked for, of what is shown. */
+function oddsLines(weighed: Weighed, at_Nm: readonly number[]): readonly string[] {
+  return shown(weighed).flatMap(([caption, { window }]) =>
+    window && at_Nm.length > 0
+      ? [
+          `${caption}:`,
+          ...at_Nm.map(
+            (torque_Nm) =>
+              `  ${torque_Nm} N·m: ${stripsWord(oddsAt(window.strips, torque_Nm))}, ${closesWord(oddsAt(window.closes, torque_Nm))}`,
+          ),
+        ]
+      : [],
   );
-  return ["Also weighed", ...rows, ""];
+}
+
+function remedyLines({ remedies, asFound }: Weighed, document: AnswerDocument): readonly string[] {
+  const others = remedies.flatMap((remedy, i) => (remedy.id === "lower torque" ? [] : [[remedy, i] as const]));
+  if (others.every(([{ refused }]) => refused && refused.rule === asFound.refused?.rule)) return [];
+  const told = new Set<string>();
+  return [
+    "Also weighed",
+    ...others.flatMap(([remedy, i]) => {
+      const checks = (document.remedies[i]?.checks ?? []).filter((it) => !told.has(it));
+      for (const check of checks) told.add(check);
+      return remedyRow(remedy, checks);
+    }),
+    "",
+  ];
 }
 
 function remedyRow(remedy: Remedy, checks: readonly string[]): readonly string[] {
-  const name = `  ${remedyNames[remedy.id].padEnd(38)}`;
-  const { window, advice, refused } = remedy;
-  if (refused) return wrapped(`${name}no: ${refusalSentence(refused.reason)}`, " ".repeat(40));
-  if (!window) return [name];
+  const row = `  ${remedyNames[remedy.id].padEnd(38)}${remedyVerdict(remedy)}`;
+  return [...wrapped(row, " ".repeat(40)), ...checks.flatMap((it) => wrapped(`    - ${it}`, "      "))];
+}
+
+function remedyVerdict({ window, advice, refused }: Remedy): string {
+  if (refused) return `no: ${refusalSentence(refused.reason)}`;
+  if (!window) return "";
   const from = leastOf(window);
-  if (!window.open) return [`${name}empty: needs ${needFigure(from)}, limit ${limitFigure(window.limit_Nm)} N·m`];
+  if (!window.open) return `empty: needs ${needFigure(from)}, limit ${limitFigure(window.limit_Nm)} N·m`;
   const range = `${rangeText(from, window.limit_Nm)}${window.narrow ? ", narrow" : ""}`;
-  const pull = advice?.type === "pull" ? `pull ${torqueFigure(advice.torque_Nm)}` : "no wrench here sets this";
-  const row = `${name}${range}: ${pull}`;
-  return [row, ...checks.flatMap((it) => wrapped(`    - ${it}`, "      "))];
+  return `${range}: ${advice?.type === "pull" ? `pull ${pullFigure(advice.torque_Nm)}` : "no wrench here"}`;
 }
 
 /** Readings whose evidence nobody named stand on one line; every other assumption has its own. */
@@ -110,14 +153,14 @@ function assumedLines({ assumed }: AnswerDocument): readonly string[] {
   const means = [...new Set(ordinary.map(({ value }) => value))].map((means) => {
     const known = ordinary
       .filter(({ value }) => value === means)
-      .map(({ reading }) => reading.slice(0, -".how".length));
+      .map(({ reading }) => readingWord(reading.slice(0, -".how".length)));
     return `${known.join(", ")} by ${means}`;
   });
   return [
     ...assumed
       .filter((it) => !ordinary.includes(it))
-      .map(({ reading, value, source }) => `${reading}: ${value} (${source})`),
-    ...(means.length > 0 ? [`known by their ordinary means: ${means.join("; ")}`] : []),
+      .map(({ reading, value, source }) => `${readingWord(reading)}: ${value}; ${source}`),
+    ...(means.length > 0 ? [`known as usual: ${means.join("; ")}`] : []),
   ];
 }
 

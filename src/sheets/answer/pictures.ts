@@ -8,11 +8,22 @@ import type { PortCase } from "../../mechanics/remedies/portCase.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
-import type { WindowProps } from "../drawings/windowLayout.ts";
+import type { WindowProps } from "../drawings/windowProps.ts";
 
 /** The first remedy, in the order of the method, that has a torque to pull. */
 export const bestRemedy = ({ remedies }: Weighed): Remedy | null =>
   remedies.find((it) => it.advice?.type === "pull") ?? null;
+
+/** What is shown beside the port as found: what would be done instead, or what has more room where that is narrow. */
+export function remedyBeside(weighed: Weighed): Remedy | null {
+  const best = bestRemedy(weighed);
+  if (best?.id !== "lower torque") return best;
+  return best.window?.narrow ? roomierRemedy(weighed) : null;
+}
+
+/** The first remedy with a torque to pull and room on both sides of it. */
+export const roomierRemedy = ({ remedies }: Weighed): Remedy | null =>
+  remedies.find(({ window, advice }) => advice?.type === "pull" && !window?.narrow) ?? null;
 
 /** The section of a port with one closure, from the lengths of the case. */
 export function sectionOf({ port, ranges }: PortCase, { closure, turns }: WeighedClosure): PortSection {
@@ -64,7 +75,7 @@ export function windowOf(
     medianStrip_Nm: window.medianStrip_Nm,
     floor_Nm: window.floor_Nm,
     advice_Nm: pull?.torque_Nm ?? null,
-    bookFigures: bookFigures.map(({ torque }) => ({ torque_Nm: valueIn(Nm, torque), label: "book" })),
+    bookFigures: bookFigures.map(({ torque, source }) => ({ torque_Nm: valueIn(Nm, torque), label: source })),
     wrench: wrench && range && { name: wrench.name, least_Nm: range.from_Nm, most_Nm: range.to_Nm },
     caption,
   };

@@ -1,30 +1,36 @@
-import { valueIn } from "../../mechanics/quantity/quantity.ts";
-import { degC, turn } from "../../mechanics/quantity/unit.ts";
+import { bookTorque_Nm, isForSeal } from "../../mechanics/joint/bookFigures.ts";
+import { leadIn } from "../../mechanics/joint/carryingTurns.ts";
+import { support } from "../../mechanics/quantity/distribution.ts";
+import { type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
+import { degC, Nm, turn } from "../../mechanics/quantity/unit.ts";
 import { estimate } from "../../mechanics/quantity/working.ts";
 import type { Assumption } from "../../mechanics/remedies/givenCase.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { materialRows } from "../../mechanics/tables/materials.ts";
+import type { Ranges } from "../../mechanics/tables/referenceRanges.ts";
 import { sourceText } from "../../mechanics/tables/source.ts";
-import { torqueFigure, turnsWord } from "../words/figures.ts";
+import { torqueFigure, turnsText, turnsWord } from "../words/figures.ts";
 import { refusalSentence } from "../words/refusalWords.ts";
 import { notOfferedSentences } from "../words/remedyWords.ts";
-import { answerSentence, bookSentence, turnsRemarkSentences, windowReasons } from "../words/windowWords.ts";
+import { answerSentence, bookRemark, bookSentence, turnsRemarkSentences, windowReasons } from "../words/windowWords.ts";
 
-/** Why a closure is answered as it is, the answer itself first. */
-export function reasons(closure: WeighedClosure, weighed: Weighed, books_Nm: readonly number[]): readonly string[] {
-  const found = closure === weighed.asFound;
-  if (closure.refused) return [refusalSentence(closure.refused.reason)];
+/** Why the port as found is answered as it is, the answer itself first; on a healthy port as little as will do. */
+export function foundReasons(weighed: Weighed): readonly string[] {
+  const { asFound, health, book, notOffered, portCase } = weighed;
+  if (asFound.refused) return [refusalSentence(asFound.refused.reason)];
+  if (health.healthy) return healthyReasons(weighed);
+  const books_Nm = portCase.bookFigures.map(({ torque }) => valueIn(Nm, torque));
   return [
-    ...(found && weighed.health.healthy ? healthySentences(weighed) : []),
-    ...[answerSentence(closure)].filter((it) => it !== ""),
-    ...turnsSentences(closure),
-    ...(closure.window ? windowReasons(closure.window, books_Nm) : []),
-    ...stopSentences(closure),
-    ...(found ? bookSentences(weighed) : []),
-    ...(found ? weighed.notOffered.map(({ reason }) => notOfferedSentences[reason]).filter(unique) : []),
+    ...closureReasons(asFound, portCase.ranges, books_Nm),
+    ...[book && bookSentence(book)].filter((it) => it !== null),
+    ...notOffered.map(({ reason }) => notOfferedSentences[reason]).filter(unique),
   ];
 }
+
+/** Why a remedy is answered as it is. */
+export const remedyReasons = (remedy: WeighedClosure, { portCase }: Weighed): readonly string[] =>
+  remedy.refused ? [refusalSentence(remedy.refused.reason)] : closureReasons(remedy, portCase.ranges, []);
 
 /** One row of what was taken because nobody gave it. */
 export const assumedRow = ({ reading, value, source }: Assumption) => ({
@@ -34,45 +40,85 @@ export const assumedRow = ({ reading, value, source }: Assumption) => ({
 });
 
 /** The cautions that belong to this answer, each where it stands, none as a wall. */
-export function cautions({ portCase, remedies, asFound }: Weighed): readonly string[] {
-  const { port, asked } = portCase;
+export function cautions({ portCase, remedies, asFound, health }: Weighed): readonly string[] {
+  const { port, asked, prevailing } = portCase;
   const shown = [asFound, ...remedies].filter((it) => it.window?.open);
   const { lightAlloy } = materialRows[port.material];
   const hot = port.temperature !== null && valueIn(degC, port.temperature) > 60;
+  const hurt = !health.healthy;
   return [
     ...(hot ? ["Oil above 60 °C scalds, and hot alloy strips sooner: let it cool to hand-warm."] : []),
-    ...(shown.some((it) => it.closure.heldOtherwise)
+    ...(asked.breather === "blocked" && !hurt
+      ? ["The breather is blocked: free it, it pushes oil past any seal."]
+      : []),
+    ...(prevailing && shown.length > 0
       ? [
-          "A bare flange loses its clamp to embedding and heat: the sealant and a lock hold such a joint, not its clamp. Never tighten it again after the first heat.",
-          "Sealant: thin bead, skin and eyes, ventilation; keep it off sensors and out of galleries.",
+          `The plug already turns at ${torqueFigure(valueIn(Nm, prevailing))} N·m before it is seated: that much is added. If it rises as you turn, the thread is galling: stop.`,
         ]
       : []),
-    ...(lightAlloy && asked.alloyTested !== "yes"
+    ...(shown.some((it) => it.closure.heldOtherwise)
+      ? [
+          "With sealant: the flange loses its clamp to embedding and heat, so the sealant and a lock hold the joint. Never tighten it again after the first heat.",
+          "With sealant: thin bead, skin and eyes, ventilation; keep it off sensors and out of galleries.",
+        ]
+      : []),
+    ...(hurt && lightAlloy && asked.alloyTested !== "yes"
       ? ["Light alloy not tested: no welding or grinding before the magnesium question is answered."]
       : []),
-    ...(port.roomBehind === null ? ["Nobody has measured what stands behind the hole."] : []),
-    "Clean-catching thread, static, at room temperature: porosity, heat history and a casting that has already yielded are not known here.",
+    ...(hurt && shown.length > 0 && port.roomBehind === null
+      ? ["Nobody has measured what stands behind the hole."]
+      : []),
+    ...(hurt && shown.length > 0
+      ? [
+          "Clean-catching thread, static, at room temperature: porosity, heat history and a casting that has already yielded are not known here.",
+        ]
+      : []),
     "An estimate to help a competent person, not an approval to drive; the maker's figures, local rules and licensed trades come first.",
   ];
 }
 
-function healthySentences({ portCase, book }: Weighed): readonly string[] {
-  const figure = book ? "the book figure" : "no book figure was given";
-  const { left, healthy } = portCase.port;
-  const turns =
-    left.turns && healthy
-      ? `${turnsWord(valueIn(turn, left.turns))} of ${turnsWord(valueIn(turn, healthy.turns))}: `
-      : "";
-  return [`${turns}nothing special, ${figure}.`];
+function closureReasons(closure: WeighedClosure, ranges: Ranges, books_Nm: readonly number[]): readonly string[] {
+  return [
+    ...[answerSentence(closure)].filter((it) => it !== ""),
+    ...turnsSentences(closure, ranges),
+    ...(closure.window ? windowReasons(closure.window, books_Nm) : []),
+    ...stopSentences(closure),
+  ];
 }
 
-function turnsSentences({ turns, closure }: WeighedClosure): readonly string[] {
+/** "8 of 8 turns". */
+export function countedOfHealthy({ portCase }: Weighed): string {
+  const { left, healthy } = portCase.port;
+  const figure = (it: Quantity | null): number => (it ? valueIn(turn, it) : 0);
+  return `${turnsText(figure(left.turns))} of ${turnsWord(figure(healthy && healthy.turns))}`;
+}
+
+/** The book's figure and nothing more, unless it lies outside the window or there is none. */
+function healthyReasons(weighed: Weighed): readonly string[] {
+  const { asFound, book } = weighed;
+  const counted = countedOfHealthy(weighed);
+  if (!book)
+    return [
+      `${counted}: healthy, and no book figure was given.`,
+      ...[answerSentence(asFound)].filter((it) => it !== ""),
+      ...(asFound.window ? windowReasons(asFound.window, []) : []),
+    ];
+  const meantFor =
+    book.type === "one figure" && !isForSeal(book.figure, asFound.closure.seal) ? book.figure.seal : null;
+  return [
+    `${counted}: nothing special, the book figure.`,
+    ...[bookRemark(bookTorque_Nm(book), asFound.window, meantFor), bookSentence(book)].filter((it) => it !== null),
+  ];
+}
+
+function turnsSentences({ turns, closure }: WeighedClosure, ranges: Ranges): readonly string[] {
   if (!turns) return [];
-  const caught = valueIn(turn, turns.caught);
+  const caught = Math.max(0, valueIn(turn, turns.caught));
+  const [, wasted] = support(leadIn(turns, ranges));
   const lead = turns.passesThrough
     ? "the plug passes right through, so its lead-in wastes none"
-    : "up to 0.8 of them is lead-in";
-  const ring = valueIn(turn, turns.caught) > 0 && closure.seal.thickness.value > 0 ? " with this ring" : "";
+    : `up to ${wasted.toFixed(1)} of them is lead-in`;
+  const ring = caught > 0 && closure.seal.thickness.value > 0 ? " with this ring" : "";
   return [`${turnsWord(caught)} caught${ring}; ${lead}.`, ...turns.remarks.map((it) => turnsRemarkSentences[it])];
 }
 
@@ -83,11 +129,6 @@ function stopSentences({ stop }: WeighedClosure): readonly string[] {
   return [
     `Pull in steps: ${steps} N·m. From snug expect ${Math.round(expected_deg.least)} to ${Math.round(expected_deg.most)}°; stop if it turns past ${Math.round(stop_deg)}° or the torque stops rising.`,
   ];
-}
-
-function bookSentences({ book }: Weighed): readonly string[] {
-  const sentence = book && bookSentence(book);
-  return sentence ? [sentence] : [];
 }
 
 const unique = (it: string, i: number, all: readonly string[]): boolean => all.indexOf(it) === i;

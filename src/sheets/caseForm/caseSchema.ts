@@ -175,6 +175,7 @@ export const caseSchema = z.strictObject(
     surface: z.optional(choice(surfaces)),
     bookFigures: z.optional(z.array(bookFigure, { error: 'a list of { "torque", "source" }' })),
     wrenches: z.optional(z.array(wrench, { error: 'a list of { "name", "least", "most" }' })),
+    prevailing: z.optional(quantity('torque at which the plug turns before it is seated, as "1.5 N·m"')),
     today: z.optional(day),
     temperature: z.optional(quantity('temperature of the case, as "20 °C"')),
     ranges: z.optional(everyName(rangeNames, range)),

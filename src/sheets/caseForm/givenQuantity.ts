@@ -21,12 +21,16 @@ export type ReadField =
   | { readonly ok: true; readonly quantity: Quantity; readonly howSaid: boolean }
   | { readonly ok: false; readonly problem: InputProblem };
 
+/** Reads a field; null where it was left out. Mistakes are gathered, so that all of them can be told at once. */
+export type FieldReader = (field: Field, written: WrittenQuantity | undefined) => Quantity | null;
+
 /** Reads one field of a case: text, { value, how }, or { low, likely, high }. */
 export function givenQuantity(field: Field, given: WrittenQuantity): ReadField {
   if (typeof given === "object" && "low" in given) return rangeGiven(field, given);
   const { value, how } = typeof given === "object" ? given : { value: given, how: undefined };
   const read = quantityFromText(String(value), field.kind);
   if (!read.ok) return refused(field, value, acceptedQuantity(read.problem, `"${field.example}"`));
+  if (isBelowNothing(field, read.written.value)) return refused(field, value, notBelowNothing(field));
   const evidence = how ?? field.ordinarily;
   const u = uncertainty(field, evidence, read.written);
   if (u === null)
@@ -49,6 +53,8 @@ function rangeGiven(
   for (const key of ["low", "likely", "high"] as const) {
     const read = quantityFromText(String(given[key]), field.kind);
     if (!read.ok) return refused({ ...field, name: `${field.name}.${key}` }, given[key], words(read.problem, field));
+    if (isBelowNothing(field, read.written.value))
+      return refused({ ...field, name: `${field.name}.${key}` }, given[key], notBelowNothing(field));
     unit ??= read.written.unit;
     ends.push(onScale(read.written.value * read.written.unit.inSI + read.written.unit.zero, unit));
   }
@@ -58,6 +64,10 @@ function rangeGiven(
   const shape: Distribution = low === high ? exactly(likely) : triangular(low, likely, high);
   return { ok: true, quantity: reading(field.symbol, shape, unit, field.name, "given as a range"), howSaid: true };
 }
+
+/** A length, a count or a torque below nothing is a slip of the pen; temperatures alone may lie below zero. */
+const isBelowNothing = ({ kind }: Field, value: number): boolean => value < 0 && kind !== "temperature";
+const notBelowNothing = ({ example }: Field): string => `nothing below zero, as "${example}"`;
 
 const words = (problem: QuantityProblem, { example }: Field): string => acceptedQuantity(problem, `"${example}"`);
 

@@ -5,6 +5,8 @@ import {
   lognormal,
   lognormalByMean,
   normal,
+  quantile,
+  support,
   triangular,
   uniform,
 } from "../../mechanics/quantity/distribution.ts";
@@ -30,7 +32,10 @@ export function rangesGiven(
   for (const [name, range] of Object.entries(written) as [RangeName, WrittenRange][]) {
     try {
       const { unit } = referenceRanges[name];
-      overrides[name] = { distribution: distributionOf(range), unit, source: judgement("given with the case") };
+      const distribution = distributionOf(range);
+      const accepted = outsideOf(name, distribution);
+      if (accepted) problems.push({ field: `ranges.${name}`, given: asGiven(range), accepted });
+      else overrides[name] = { distribution, unit, source: judgement("given with the case") };
     } catch (mistake) {
       if (!(mistake instanceof RangeError)) throw mistake;
       problems.push({
@@ -50,10 +55,41 @@ export function levelsGiven(
 ): Levels {
   const overrides: { [N in LevelName]?: number } = {};
   for (const [name, value] of Object.entries(written) as [LevelName, number][]) {
-    if (value > 0) overrides[name] = value;
-    else problems.push({ field: `levels.${name}`, given: asGiven(value), accepted: "a number above 0" });
+    const isShare = shares.includes(name);
+    if (value > 0 && (value < 1 || !isShare)) overrides[name] = value;
+    else
+      problems.push({
+        field: `levels.${name}`,
+        given: asGiven(value),
+        accepted: isShare ? "a share between 0 and 1" : "a number above 0",
+      });
   }
   return levelsWith(overrides);
+}
+
+/** The levels that are shares of something. */
+const shares: readonly LevelName[] = [
+  "stripOdds",
+  "shareOfMedian",
+  "closeOdds",
+  "healthyFrom",
+  "leastHeight",
+  "leastShareOfScale",
+];
+
+/** What a range must keep to, where a distribution does not; null where it does. One in a million may err beyond. */
+function outsideOf(name: RangeName, distribution: Distribution): string | null {
+  const [least, most] = [quantile(distribution, 1e-6), quantile(distribution, 1 - 1e-6)];
+  const cutIt = 'cut it with "least" and "most"';
+  if (name.startsWith("wrench"))
+    return least > -0.5 && most < 0.5 ? null : "shares of the figure set, from -0.5 to 0.5";
+  if (name.startsWith("count")) return least >= 0 ? null : "figures from 0 up";
+  if (name === "lead-in" || name === "sharing exponent") {
+    const [from, to] = support(distribution);
+    return from >= 0 && to < 10 ? null : `figures from 0 to 10; ${cutIt}`;
+  }
+  if (/^(height|heat) /.test(name)) return least > 0 && most <= 1 ? null : `shares above 0, up to 1; ${cutIt}`;
+  return least > 0 ? null : `figures above 0; ${cutIt}`;
 }
 
 function distributionOf(range: WrittenRange): Distribution {

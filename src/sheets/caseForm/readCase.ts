@@ -1,7 +1,7 @@
-import type { Quantity } from "../../mechanics/quantity/quantity.ts";
 import type { Kind } from "../../mechanics/quantity/unit.ts";
 import type { Assumption, GivenCase } from "../../mechanics/remedies/givenCase.ts";
-import type { Asked } from "../../mechanics/remedies/portCase.ts";
+import type { Asked, Override } from "../../mechanics/remedies/portCase.ts";
+import { namesRule, refusalRules } from "../../mechanics/remedies/refusalRules.ts";
 import { judgement } from "../../mechanics/tables/source.ts";
 import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
 import {
@@ -10,9 +10,11 @@ import {
   standardHole,
   standardPlug,
 } from "../../mechanics/threads/toleranceClass.ts";
-import { acceptedClass, acceptedThread, type InputProblem } from "../words/problemWords.ts";
+import { acceptedClass, acceptedThread, anyOf, type InputProblem } from "../words/problemWords.ts";
 import { caseSchema, type WrittenCase, type WrittenQuantity } from "./caseSchema.ts";
-import { type Field, givenQuantity, turnsField } from "./givenQuantity.ts";
+import { contradictions } from "./contradictions.ts";
+import { type Field, type FieldReader, givenQuantity, turnsField } from "./givenQuantity.ts";
+import { nearest } from "./nearest.ts";
 import { levelsGiven, rangesGiven } from "./overrides.ts";
 import { schemaProblems } from "./schemaProblems.ts";
 import { bookFiguresGiven, wrenchesGiven } from "./shopGiven.ts";
@@ -27,9 +29,6 @@ export type CaseRead =
       readonly ordinary: readonly Assumption[];
     }
   | { readonly ok: false; readonly problems: readonly [InputProblem, ...InputProblem[]] };
-
-/** Reads a field; null where it was left out. Mistakes are gathered, so that all of them can be told at once. */
-export type FieldReader = (field: Field, written: WrittenQuantity | undefined) => Quantity | null;
 
 /** Reads a case document. `today` stands in where the document names no day. */
 export function readCase(form: unknown, today: string | null): CaseRead {
@@ -56,7 +55,10 @@ export function readCase(form: unknown, today: string | null): CaseRead {
     return read.quantity;
   };
   const given = given_(written, today, take, problems);
+  if (given) problems.push(...contradictions(given));
   if (isSome(problems)) return { ok: false, problems };
+  if (given && written.today === undefined && given.wrenches.some(({ calibrated }) => calibrated !== null))
+    ordinary.push({ reading: "today", value: given.today ?? "", source: judgement("the clock of this machine") });
   if (!given) throw new Error("a case was not read and no mistake was told");
   return { ok: true, given, ordinary };
 }
@@ -130,11 +132,12 @@ function given_(
   const shop = {
     bookFigures: bookFiguresGiven(written.bookFigures ?? [], take),
     wrenches: wrenchesGiven(written.wrenches ?? [], take),
+    prevailing: take(field("prevailing", "T_p", "torque", "torque wrench", "1.5 N·m"), written.prevailing),
   };
   const asked = askedGiven(written.asked ?? {}, take);
   dayMistake("today", written.today, problems);
+  overrideMistakes(asked.overrides, problems);
   written.wrenches?.forEach((it, i) => void dayMistake(`wrenches[${i}].calibrated`, it.calibrated, problems));
-  positive(problems, quantities, readings.plug, readings.seal, readings.left, { healthyTurns: readings.healthyTurns });
   if (!thread.ok || !plugClass.ok || !holeClass.ok || problems.length > 0) return null;
   return {
     joint: written.joint.kind,
@@ -182,17 +185,22 @@ const wrongClass = (field: string, problem: Parameters<typeof acceptedClass>[0])
 });
 
 function dayMistake(field: string, day: string | undefined, problems: InputProblem[]): void {
-  if (day === undefined || (/^\d{4}-\d{2}-\d{2}$/.test(day) && !Number.isNaN(Date.parse(day)))) return;
+  if (day === undefined || isDay(day)) return;
   problems.push({ field, given: `"${day}"`, accepted: 'a day as "2026-11-25"' });
 }
 
-/** A length or a count below nothing is a slip of the pen; temperatures alone may lie below zero. */
-function positive(problems: InputProblem[], ...groups: readonly object[]): void {
-  for (const group of groups)
-    for (const value of Object.values(group) as (Quantity | string | boolean | null)[]) {
-      if (value === null || typeof value !== "object" || value.unit.kind === "temperature" || value.value >= 0)
-        continue;
-      const id = value.origin.type === "reading" ? value.origin.id : value.symbol;
-      problems.push({ field: id, given: "a figure below zero", accepted: "a figure from zero up" });
-    }
+/** A day of the calendar: the thirtieth of February parses as a date, and comes back as another day. */
+function isDay(day: string): boolean {
+  const at = Date.parse(`${day}T00:00:00Z`);
+  return /^\d{4}-\d{2}-\d{2}$/.test(day) && !Number.isNaN(at) && new Date(at).toISOString().startsWith(day);
+}
+
+/** An override that names no rule would be passed over in silence. */
+function overrideMistakes(overrides: readonly Override[], problems: InputProblem[]): void {
+  overrides.forEach(({ rule }, i) => {
+    if (refusalRules.some((it) => namesRule(rule, it))) return;
+    const close = nearest(rule, refusalRules);
+    const accepted = close ? `"${close}"` : anyOf(refusalRules.map((it) => `"${it}"`));
+    problems.push({ field: `asked.overrides[${i}].rule`, given: `"${rule}"`, accepted });
+  });
 }

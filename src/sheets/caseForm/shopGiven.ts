@@ -3,8 +3,7 @@ import type { Wrench } from "../../mechanics/joint/wrench.ts";
 import { exact, type Quantity } from "../../mechanics/quantity/quantity.ts";
 import { deg, Nm } from "../../mechanics/quantity/unit.ts";
 import type { WrittenCase, WrittenQuantity } from "./caseSchema.ts";
-import type { Field } from "./givenQuantity.ts";
-import type { FieldReader } from "./readCase.ts";
+import type { Field, FieldReader } from "./givenQuantity.ts";
 
 const torqueField = (name: string): Field => ({
   name,

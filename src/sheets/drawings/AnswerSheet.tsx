@@ -1,12 +1,14 @@
 import type { ComponentChildren } from "preact";
 import type { PortSection as Section } from "../../mechanics/joint/section.ts";
 import { BeforeAfter } from "./BeforeAfter.tsx";
-import type { Box } from "./lettering.ts";
+import { type Box, rounded } from "./lettering.ts";
 import { PortSection } from "./PortSection.tsx";
 import { sectionLayout } from "./sectionLayout.ts";
 import { pairLayout } from "./sideBySide.ts";
 import { WindowBar } from "./WindowBar.tsx";
-import { type WindowProps, windowLayout } from "./windowLayout.ts";
+import { comparedLayout, WindowsCompared } from "./WindowsCompared.tsx";
+import { windowLayout } from "./windowLayout.ts";
+import type { WindowProps } from "./windowProps.ts";
 
 /** One closure as it is drawn: its section, and its window unless it is refused. */
 export type DrawnClosure = {
@@ -15,55 +17,54 @@ export type DrawnClosure = {
   readonly window: WindowProps | null;
 };
 
-/** Width of the sheet and of the gap between its drawings, in units of its own. */
-const width = 760;
-const gap = 14;
+type Drawing = { readonly name: string; readonly view: Box; readonly picture: ComponentChildren };
 
-/** The sheet of an answer: the joint as found, what would be done beside it on the same scale, and a window under each. */
+/** Width of the sheet and of the gap between its drawings, in units of its own. */
+const width = 400;
+const gap = 10;
+
+/** The sheet of an answer: the joint as found, what would be done beside it on the same scale, and the windows below. */
 export function AnswerSheet({ before, after }: { readonly before: DrawnClosure; readonly after: DrawnClosure | null }) {
-  const pair = after && pairLayout(before, after);
-  const drawing = pair ? pair.view : sectionLayout(before.section, before.caption).view;
-  const top = { x: 0, y: 0, ...fitted(drawing, pair ? width : width * 0.62) };
-  const bars = [before, ...(after ? [after] : [])].flatMap(({ window }) => (window ? [window] : []));
-  const barWidth = pair ? (width - gap) / 2 : width * 0.62;
-  const places = bars.map((props, i) => {
-    const place = fitted(windowLayout(props).view, barWidth);
-    const column = pair && bars.length === 1 && before.window === null ? 1 : i;
-    return { props, x: column * (barWidth + gap), y: top.height + gap, ...place };
-  });
-  const height = places.reduce((lowest, it) => Math.max(lowest, it.y + it.height), top.height);
-  const sheetWidth = pair ? width : width * 0.62;
+  const drawings = [sectionDrawing(before, after), ...windowDrawing(before.window, after?.window ?? null)];
+  const heights = drawings.map(({ view }) => (width * view.height) / view.width);
+  const total = heights.reduce((sum, it) => sum + it + gap, -gap);
   return (
-    <svg class="drawing" viewBox={`0 0 ${round(sheetWidth)} ${round(height)}`} role="img">
+    <svg class="drawing" viewBox={`0 0 ${width} ${rounded(total)}`} role="img">
       <title>{after ? `${before.caption}; ${after.caption}` : before.caption}</title>
-      <rect class="paper" x={0} y={0} width={round(sheetWidth)} height={round(height)} />
-      <Placed at={top}>
-        {after ? (
-          <BeforeAfter before={before} after={after} />
-        ) : (
-          <PortSection section={before.section} caption={before.caption} />
-        )}
-      </Placed>
-      {places.map(({ props, ...place }) => (
-        <Placed at={place}>
-          <WindowBar {...props} />
-        </Placed>
+      <rect class="paper" x={0} y={0} width={width} height={rounded(total)} />
+      {drawings.map(({ name, picture }, i) => (
+        <svg
+          x={0}
+          y={rounded(heights.slice(0, i).reduce((sum, it) => sum + it + gap, 0))}
+          width={width}
+          height={rounded(heights[i] ?? 0)}
+        >
+          <title>{name}</title>
+          {picture}
+        </svg>
       ))}
     </svg>
   );
 }
 
-function Placed({ at, children }: { readonly at: Box; readonly children: ComponentChildren }) {
-  return (
-    <svg x={round(at.x)} y={round(at.y)} width={round(at.width)} height={round(at.height)}>
-      {children}
-    </svg>
-  );
+function sectionDrawing(before: DrawnClosure, after: DrawnClosure | null): Drawing {
+  const name = "The port in section";
+  if (after)
+    return { name, view: pairLayout(before, after).view, picture: <BeforeAfter before={before} after={after} /> };
+  const { section, caption } = before;
+  return {
+    name,
+    view: sectionLayout(section, caption).view,
+    picture: <PortSection section={section} caption={caption} />,
+  };
 }
 
-const fitted = (view: Box, to: number): { width: number; height: number } => ({
-  width: to,
-  height: (to * view.height) / view.width,
-});
-
-const round = (x: number): number => Math.round(x * 100) / 100;
+function windowDrawing(before: WindowProps | null, after: WindowProps | null): readonly Drawing[] {
+  const name = "The torque window";
+  if (before && after) {
+    const picture = <WindowsCompared before={before} after={after} />;
+    return [{ name, view: comparedLayout(before, after).view, picture }];
+  }
+  const only = before ?? after;
+  return only ? [{ name, view: windowLayout(only).view, picture: <WindowBar {...only} /> }] : [];
+}

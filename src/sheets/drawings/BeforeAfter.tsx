@@ -5,9 +5,6 @@ import { rounded } from "./lettering.ts";
 import { Arrow, placed, TurnsBracket, viewBox } from "./PortSection.tsx";
 import { SectionFigure } from "./SectionFigure.tsx";
 import { type Captioned, type Half, type PairLayout, pairLayout } from "./sideBySide.ts";
-import { WindowFigure } from "./WindowBar.tsx";
-import { torquesOf, type WindowProps, windowLayout } from "./windowLayout.ts";
-import { windowInWords } from "./windowWords.ts";
 
 /** A joint before and after a remedy, back to back on one scale with the case face on one line. One unit is one millimetre. */
 export function BeforeAfter({ before, after }: { readonly before: Captioned; readonly after: Captioned }) {
@@ -39,35 +36,9 @@ export function BeforeAfter({ before, after }: { readonly before: Captioned; rea
   );
 }
 
-/** Two windows one above the other on one axis. */
-export function WindowsCompared({ before, after }: { readonly before: WindowProps; readonly after: WindowProps }) {
-  const shown = [...torquesOf(before), ...torquesOf(after)];
-  const [first, second] = [windowLayout(before, shown), windowLayout(after, shown)];
-  const gap = first.view.height + 0.6 * first.letter;
-  const view = { ...first.view, height: gap + second.view.height };
-  return (
-    <svg class="drawing" viewBox={viewBox(view)} font-size={first.letter} role="img">
-      <title>{`${before.caption}; ${after.caption}`}</title>
-      <desc>{[before, after].map((it) => `${it.caption}: ${windowInWords(it)}`).join(" ")}</desc>
-      <rect class="paper" {...placed(view)} />
-      <WindowFigure props={before} layout={first} />
-      <path
-        class="thin line"
-        d={path([
-          [0, first.view.height],
-          [view.width, first.view.height],
-        ])}
-      />
-      <g transform={`translate(0 ${rounded(gap)})`}>
-        <WindowFigure props={after} layout={second} />
-      </g>
-    </svg>
-  );
-}
-
 function HalfFigure({ half, layout }: { readonly half: Half; readonly layout: PairLayout }) {
-  const { section, side, axis, behind } = half;
-  const { letter, cut, headTop } = layout;
+  const { section, side, axis, cut, behind } = half;
+  const { letter, headTop } = layout;
   return (
     <g>
       <Lettering labels={half.caption} />

@@ -74,8 +74,8 @@ export const placed = ({ x, y, width, height }: Box) => ({
 });
 
 function Dimension({ line, letter }: { readonly line: DimensionLine; readonly letter: number }) {
-  const { dimension, x, from, arrows, block, touches } = line;
-  const { from_mm: a, to_mm: b, id, drawn } = dimension;
+  const { dimension, x, from, arrows, block, onPlug, touches } = line;
+  const { from_mm: a, to_mm: b, drawn } = dimension;
   const side = from < x ? 1 : -1;
   const out = 1.1 * letter;
   const ends = arrows === "inside" ? [a, b] : [a - out, b + out];
@@ -90,12 +90,7 @@ function Dimension({ line, letter }: { readonly line: DimensionLine; readonly le
       <path class={`thin line${drawn === "true" ? "" : " unknown"}`} d={path(ends.map((y) => [x, y]))} />
       <Arrow x={x} y={a} up={arrows === "inside"} letter={letter} />
       <Arrow x={x} y={b} up={arrows === "outside"} letter={letter} />
-      <LetteringBlock
-        block={block}
-        ground={id === "reach" ? "steel" : "paper"}
-        letter={letter}
-        ink={touches ? "stop" : ""}
-      />
+      <LetteringBlock block={block} ground={onPlug ? "steel" : "paper"} letter={letter} ink={touches ? "stop" : ""} />
     </g>
   );
 }

@@ -6,8 +6,9 @@ import type { PlacedMark } from "./markRows.ts";
 import { placed, viewBox } from "./PortSection.tsx";
 import { Flag, Sign, WrenchBracket } from "./WindowSigns.tsx";
 import type { Edge } from "./windowEdges.ts";
-import { type WindowLayout, type WindowProps, windowLayout } from "./windowLayout.ts";
+import { type WindowLayout, windowLayout } from "./windowLayout.ts";
 import type { MarkKind } from "./windowMarks.ts";
+import type { WindowProps } from "./windowProps.ts";
 import { windowInWords } from "./windowWords.ts";
 
 /** The torque window on its axis: what the seal needs, what the thread will stand, and what to set between them. */

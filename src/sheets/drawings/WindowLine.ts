@@ -3,8 +3,9 @@ import type { PortSection } from "../../mechanics/joint/section.ts";
 import { closureText, dimensionName, lengthText, notesOf, stateWords } from "./drawingWords.ts";
 import { inTenths, inWhole } from "./lettering.ts";
 import { torqueAxis } from "./torqueAxis.ts";
-import { torquesOf, type WindowProps } from "./windowLayout.ts";
+import { torquesOf } from "./windowLayout.ts";
 import { edgeFigures, type MarkKind, windowMarks } from "./windowMarks.ts";
+import type { WindowProps } from "./windowProps.ts";
 
 /**
  * The torque window in a terminal's characters, no line wider than `width` columns.

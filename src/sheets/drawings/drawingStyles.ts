@@ -53,25 +53,40 @@ export const drawingStyles = [
 ].join("");
 
 /** The palette of a page and the drawings on it: the text of palette.css. */
-export const paletteCss = `/* Written by drawingStyles.ts; a test holds the two together. */
-@layer palette, drawings;
-
-@layer palette {
-:root { color-scheme: light dark; ${properties(day)} }
-@media (prefers-color-scheme: dark) { :root { ${properties(night)} } }
-:root[data-theme="day"] { color-scheme: light; ${properties(day)} }
-:root[data-theme="night"] { color-scheme: dark; ${properties(night)} }
-@media print { :root, :root[data-theme] { color-scheme: light; ${properties(day)} } }
-@media (forced-colors: active) { :root, :root[data-theme] { ${properties(chosen)} } }
-}
-
-@layer drawings {
-:not(svg) > svg.drawing { display: block; width: 100%; height: auto; break-inside: avoid; print-color-adjust: exact; }
-${forms.trim()}
-${coloured((name) => `var(--${name})`).trim()}
-}
-`;
+export const paletteCss = [
+  "/* Written by drawingStyles.ts; a test holds the two together. */\n",
+  laidOut("@layer palette, drawings;"),
+  "\n",
+  laidOut(`@layer palette {
+    :root { color-scheme: light dark; ${properties(day)} }
+    @media (prefers-color-scheme: dark) { :root { ${properties(night)} } }
+    :root[data-theme="day"] { color-scheme: light; ${properties(day)} }
+    :root[data-theme="night"] { color-scheme: dark; ${properties(night)} }
+    @media print { :root, :root[data-theme] { color-scheme: light; ${properties(day)} } }
+    @media (forced-colors: active) { :root, :root[data-theme] { ${properties(chosen)} } }
+  }`),
+  "\n",
+  laidOut(`@layer drawings {
+    :not(svg) > svg.drawing { display: block; width: 100%; height: auto; break-inside: avoid; print-color-adjust: exact; }
+    ${forms}
+    ${coloured((name) => `var(--${name})`)}
+  }`),
+].join("");
 
 function properties(palette: Palette): string {
   return inks.map((name) => `--${name}: ${palette[name]};`).join(" ");
+}
+
+/** A style sheet with a line to each selector and declaration, as the formatter of the house wants it. */
+function laidOut(css: string): string {
+  let indent = "";
+  let lines = "";
+  for (const [, text = "", mark] of css.matchAll(/([^{};]*)([{};])/g)) {
+    const words = text.trim();
+    if (mark === "}") indent = indent.slice(2);
+    const selectors = mark === "{" && !words.startsWith("@") ? words.split(/,\s*/) : [words];
+    lines += `${indent}${selectors.join(`,\n${indent}`)}${mark === "{" ? " " : ""}${mark}\n`;
+    if (mark === "{") indent += "  ";
+  }
+  return lines;
 }

@@ -108,9 +108,9 @@ function meets<Id extends string>(a: PlacedMark<Id>, b: PlacedMark<Id>, top: num
 }
 
 const leaderBox = <Id extends string>({ mark, foot }: PlacedMark<Id>, top: number, letter: number): Box => ({
-  x: mark.x - 0.2 * letter,
+  x: mark.x - 0.1 * letter,
   y: top,
-  width: 0.4 * letter,
+  width: 0.2 * letter,
   height: foot - top,
 });
 

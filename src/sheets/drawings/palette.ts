@@ -22,7 +22,7 @@ export const night: Palette = {
   pencil: "#c9cdca",
   steel: "#2c3b48",
   casting: "#2d2820",
-  amber: "#d9982a",
+  amber: "#7d5414",
   sealant: "#2c665b",
   stop: "#ffa296",
 };

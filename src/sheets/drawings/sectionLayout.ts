@@ -12,6 +12,8 @@ export type DimensionLine = {
   /** Where the extension lines start. */
   readonly from: number;
   readonly arrows: "inside" | "outside";
+  /** The lettering stands on the plug. */
+  readonly onPlug: boolean;
   /** The plug would touch what stands behind. */
   readonly touches: boolean;
   readonly block: Block;
@@ -91,12 +93,17 @@ function letterOf(section: PortSection, cut: number): number {
 }
 
 function columns(section: PortSection, letter: number) {
-  const { d_mm, headRadius_mm, seal } = section;
-  const wall = wallDrawn(section);
-  const outermost = Math.max(d_mm / 2 + wall, headRadius_mm, seal.outside_mm / 2);
-  const lineX = outermost + 2.4 * letter;
+  const lineX = halfWidth(section) + 2.4 * letter;
   return { lineX, right: lineX + 2.2 * letter };
 }
+
+/** How far the drawing of a section goes to one side of its axis. */
+export const halfWidth = (section: PortSection): number =>
+  Math.max(
+    section.d_mm / 2 + wallDrawn(section),
+    section.headRadius_mm,
+    ...section.sealParts.flatMap(({ outline }) => outline.map(({ x_mm }) => x_mm)),
+  );
 
 /** Thickness of wall that is drawn; a thicker one is broken off. */
 export const wallDrawn = ({ wall_mm, d_mm }: PortSection): number => Math.min(wall_mm, 0.6 * d_mm);
@@ -131,12 +138,13 @@ function lineOf(
   const height = blockHeight(lines);
   const inside = to_mm - from_mm >= height + 1.6 * letter;
   const outside = id === "seal" ? from_mm - 0.9 * letter - height / 2 : to_mm + 0.9 * letter + height / 2;
-  const onPlug = id === "reach" || id === "clear";
-  const x = onPlug ? 2.1 * letter - cut : lineX;
+  const left = id === "reach" || id === "clear";
+  const x = left ? 2.1 * letter - cut : lineX;
   return {
     dimension,
     x,
-    from: onPlug ? 3.7 * letter - cut : section.d_mm / 2 + wallDrawn(section),
+    from: left ? 3.7 * letter - cut : section.d_mm / 2 + wallDrawn(section),
+    onPlug: id === "reach" && inside,
     touches,
     arrows: inside ? "inside" : "outside",
     block: blockOf(id, lines, x, inside ? (from_mm + to_mm) / 2 : outside, "middle"),

@@ -24,7 +24,8 @@ export function facingEdges(lowName: string, low: number, limitName: string, lim
 /** Edges of an empty window cross: the low one is lettered to the left and stands to the right of the limit. */
 export function crossedEdges(lowName: string, low: number, limitName: string, limit: number, row: Row): Edges {
   const gap = 0.4 * row.letter;
-  const half = Math.min(Math.max((low - limit) / 2, 1.5 * row.letter), 5 * row.letter);
+  const room = row.right - row.left - edgeWidth(lowName, row) - edgeWidth(limitName, row) - 2 * gap;
+  const half = Math.min(Math.max((low - limit) / 2, 1.5 * row.letter), 5 * row.letter, room / 2);
   const least = row.left + edgeWidth(lowName, row) + gap + half;
   const most = row.right - edgeWidth(limitName, row) - gap - half;
   const middle = Math.max(least, Math.min((low + limit) / 2, most));

@@ -3,19 +3,7 @@ import { type PlacedMark, placedInRows } from "./markRows.ts";
 import { type TorqueAxis, torqueAxis } from "./torqueAxis.ts";
 import { crossedEdges, type Edge, facingEdges } from "./windowEdges.ts";
 import { edgeFigures, type MarkKind, windowMarks } from "./windowMarks.ts";
-
-/** The figures of one torque window. `floor_Nm` is null where nothing need hold the plug against shaking loose. */
-export type WindowProps = {
-  readonly need_Nm: number;
-  readonly limit_Nm: number;
-  readonly cautiousRule_Nm: number;
-  readonly medianStrip_Nm: number;
-  readonly floor_Nm: number | null;
-  readonly advice_Nm: number | null;
-  readonly bookFigures: readonly { readonly torque_Nm: number; readonly label: string }[];
-  readonly wrench: { readonly name: string; readonly least_Nm: number; readonly most_Nm: number } | null;
-  readonly caption: string;
-};
+import type { WindowProps } from "./windowProps.ts";
 
 export type WindowLayout = {
   readonly letter: number;
@@ -146,13 +134,15 @@ const captionOf = (caption: string): readonly Label[] =>
 
 /** The advice on its pole: the number large, flying to the right unless there is no room. */
 function flagOf(advice_Nm: number, axis: TorqueAxis, top: number): WindowLayout["flag"] {
-  const [size, unit, x] = [3.3 * letter, 1.3 * letter, axis.at(advice_Nm)];
-  const text = inWhole(advice_Nm);
-  const wide = textWidth(text, size, true) + textWidth("N·m", unit, true) + 2.6 * letter;
-  const side = x + wide <= width - margin ? 1 : -1;
+  const [text, x] = [inWhole(advice_Nm), axis.at(advice_Nm)];
+  const wish = textWidth(text, 3.3 * letter, true) + textWidth("N·m", 1.3 * letter, true) + 2.6 * letter;
+  const [toLeft, toRight] = [x - margin, width - margin - x];
+  const side = wish <= toRight || toRight >= toLeft ? 1 : -1;
+  const fit = Math.min(1, (side === 1 ? toRight : toLeft) / wish);
+  const [size, unit, wide] = [3.3 * letter * fit, 1.3 * letter * fit, wish * fit];
   const left = side === 1 ? x : x - wide;
   const box = { x: left, y: top, width: wide, height: flagHeight * letter };
-  const start = left + (side === 1 ? 0.7 : 1.5) * letter;
+  const start = left + (side === 1 ? 0.7 : 1.5) * letter * fit;
   const number: Label = { text, x: start, y: top + box.height / 2 + 0.36 * size, size, anchor: "start", bold: true };
   return { box, x, side, number, unit };
 }

@@ -1,7 +1,7 @@
 import { atLeast, atMost, inTenths, inWhole, shortened } from "./lettering.ts";
 import type { Mark } from "./markRows.ts";
 import type { TorqueAxis } from "./torqueAxis.ts";
-import type { WindowProps } from "./windowLayout.ts";
+import type { WindowProps } from "./windowProps.ts";
 
 export type MarkKind = "book" | "third" | "median" | "floor" | "need" | "limit";
 
@@ -32,7 +32,7 @@ export function windowMarks(
       mark("book", torque_Nm, `book figure ${inWhole(torque_Nm)}`, true, label),
     ),
     mark("third", cautiousRule_Nm, `third rule ${atMost(cautiousRule_Nm)}`),
-    mark("median", medianStrip_Nm, `half strip at ${inWhole(medianStrip_Nm)}`),
+    mark("median", medianStrip_Nm, `half strip ${inWhole(medianStrip_Nm)}`),
   ];
 }
 

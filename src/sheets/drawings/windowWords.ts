@@ -1,5 +1,5 @@
 import { atLeast, atMost, inWhole } from "./lettering.ts";
-import type { WindowProps } from "./windowLayout.ts";
+import type { WindowProps } from "./windowProps.ts";
 
 /** A torque window in words, for those who hear it. */
 export function windowInWords(props: WindowProps): string {

@@ -2,6 +2,9 @@
 export const torqueFigure = (torque_Nm: number): string => inSteps(torque_Nm, Math.round);
 export const torqueText = (torque_Nm: number): string => `${torqueFigure(torque_Nm)} N·m`;
 
+/** A figure that is pulled, as the marks of the wrench give it. */
+export const pullFigure = (torque_Nm: number): string => trimmed(torque_Nm.toFixed(1));
+
 /** A need, rounded up: one that is met is met. */
 export const needFigure = (torque_Nm: number): string => inSteps(torque_Nm - 1e-6, Math.ceil);
 
@@ -31,12 +34,20 @@ export function oddsText(probability: number): string {
   return above * 2 === below ? "about half" : `about ${above} in ${below}`;
 }
 
+/** "strips about 2 in 5", "stripping is rare". */
+export const stripsWord = (probability: number): string =>
+  oddsText(probability) === "rare" ? "stripping is rare" : `strips ${oddsText(probability).replace("all", "always")}`;
+
+/** "closes about 9 in 10", "hardly ever closes". */
+export const closesWord = (probability: number): string =>
+  probability < 0.0095 ? "hardly ever closes" : `closes ${oddsText(probability).replace("all", "always")}`;
+
 /** A length, to the tenth of a millimetre at most. */
 export const lengthText = (length_mm: number): string => `${trimmed(length_mm.toFixed(1))} mm`;
 
 /** Turns by quarters, as they are counted: "2", "2¼", "3½". */
 export function turnsText(turns: number): string {
-  const quarters = Math.round(turns * 4);
+  const quarters = Math.max(0, Math.round(turns * 4));
   const whole = Math.floor(quarters / 4);
   const part = ["", "¼", "½", "¾"][quarters % 4] ?? "";
   return whole === 0 && part !== "" ? part : `${whole}${part}`;

@@ -14,7 +14,7 @@ export function acceptedQuantity(problem: QuantityProblem, example: string): str
   switch (problem.type) {
     case "empty":
     case "not a number":
-      return `a number with its unit, as ${example}`;
+      return `${/\p{L}|°/u.test(example) ? "a number with its unit" : "a number"}, as ${example}`;
     case "several separators":
       return `one decimal mark and no group separators, as ${example}; "1,234.5" could be read in two ways`;
     case "fraction not accepted":

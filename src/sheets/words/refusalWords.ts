@@ -1,6 +1,7 @@
 import type { FirstQuestion } from "../../mechanics/remedies/portCase.ts";
 import type { Refusal, RefusalReason } from "../../mechanics/remedies/refusalRules.ts";
 import { turnsWord } from "./figures.ts";
+import { remedyNames } from "./remedyWords.ts";
 
 /** Why a make-do is refused, in one sentence. */
 export function refusalSentence(reason: RefusalReason): string {
@@ -8,11 +9,11 @@ export function refusalSentence(reason: RefusalReason): string {
     case "structure":
       return "Brakes, steering, suspension, wheels, restraints and clamp bolts take no make-do: the maker's repair only.";
     case "working pressure":
-      return "Fluid under working pressure takes no make-do on a hurt thread.";
+      return "Fluid under working pressure takes no make-do and no other kind of seal.";
     case "water jacket sealed by sealant alone":
       return "The water side of an engine is not closed by sealant alone.";
     case "combustion":
-      return "Combustion pressure drives the part out: nothing in the combustion space is held by a make-do.";
+      return "Combustion pressure drives the part out: no make-do there, and no other plug or seal than its own.";
     case "motorcycle sump":
       return "Oil from a motorcycle sump reaches the rear tyre: no make-do there.";
     case "oil reaches":
@@ -22,7 +23,7 @@ export function refusalSentence(reason: RefusalReason): string {
     case "crack":
       return "The boss is cracked or metal is missing: no thread in it holds anything.";
     case "too few turns":
-      return `${turnsWord(reason.caught)} caught; ${reason.underOil ? "a port always under oil" : "a make-do"} takes at least ${turnsWord(reason.least)}.`;
+      return `${turnsWord(wholeQuarters(reason.caught))} caught; ${reason.underOil ? "a port always under oil" : "a make-do"} takes at least ${turnsWord(reason.least)}.`;
     case "slides over":
       return "The plug slides over the thread: nothing catches.";
     case "thread gone":
@@ -32,9 +33,9 @@ export function refusalSentence(reason: RefusalReason): string {
     case "not counted":
       return "Nobody has counted the turns: without a count there is nothing to weigh.";
     case "same method again":
-      return `The same make-do (${reason.method}) a second time on this port needs a different cause to be named.`;
+      return `The same again (${remedyNames[reason.method].toLowerCase()}) on this port needs a different cause to be named.`;
     case "people":
-      return "A failure would strand or endanger people: hire, emergency use, towing others or drinking water take no make-do.";
+      return "A failure would strand or endanger people: hire, emergency use, towing others and drinking water take no make-do.";
     case "question open":
       return `Not answered yet: ${questionText[reason.question]}`;
     case "kind of joint not said":
@@ -48,13 +49,24 @@ export function refusalSentence(reason: RefusalReason): string {
   }
 }
 
+/** Turns rounded down, so that too few never read as enough. */
+const wholeQuarters = (turns: number): number => Math.floor(4 * turns + 1e-9) / 4;
+
 const questionText: Readonly<Record<FirstQuestion, string>> = {
   crack: "is there a crack or missing metal?",
   pressure: "is it under pressure?",
   reaches: "what can the fluid reach (tyre, brake, exhaust, belt, water)?",
-  people: "does it carry people for hire, serve emergencies or tow others?",
+  people: "does it carry people for hire, serve emergencies, tow others or stand in a drinking-water catchment?",
   repairedBefore: "was it repaired here before, and by what?",
   breather: "is the breather free?",
+};
+
+/** Who may take a refusal on himself. */
+export const overrideWords: Readonly<Record<Refusal["override"], string>> = {
+  never: "Nobody overrides it.",
+  "name and reason": "Whoever overrides it gives his name and a reason.",
+  "answer them": "Answered, it is weighed.",
+  "free it": "Freed, it is weighed.",
 };
 
 const cutting = ["a wire-coil insert or a solid bushing", "a new part"];

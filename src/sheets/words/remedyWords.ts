@@ -1,5 +1,6 @@
 import type { SealKind, WasherMaterial } from "../../mechanics/joint/port.ts";
-import type { Check, NotOfferedReason, RemedyId } from "../../mechanics/remedies/remedy.ts";
+import type { RemedyId } from "../../mechanics/remedies/method.ts";
+import type { Check, NotOfferedReason } from "../../mechanics/remedies/remedy.ts";
 import { lengthText } from "./figures.ts";
 
 /** What a mechanic calls a remedy. */
@@ -41,6 +42,12 @@ export function checkSentence(check: Check): string {
       return "The sealant's label must name this fluid: gear oil softens ordinary silicone.";
     case "nothing inside, thin on the seat":
       return "Thin on the seat, none on the first inner turn.";
+    case "cap pressure test":
+      return "Cold, pumped to the pressure on the cap, for a quarter of an hour: dry, or it does not leave.";
+    case "rated and pressure tested":
+      return "Plug and seal must be rated for the pressure, and it is tested before it leaves.";
+    case "pressure and vacuum test":
+      return "Pressure and vacuum test once more after the repair.";
     default:
       return check satisfies never;
   }

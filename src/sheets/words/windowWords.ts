@@ -5,7 +5,7 @@ import { oddsAt, type TorqueWindow, torqueAt } from "../../mechanics/joint/windo
 import { valueIn } from "../../mechanics/quantity/quantity.ts";
 import { lbf_ft, Nm } from "../../mechanics/quantity/unit.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
-import { limitFigure, needFigure, oddsText, rangeText, torqueFigure, torqueText } from "./figures.ts";
+import { limitFigure, needFigure, oddsText, pullFigure, rangeText, torqueFigure, torqueText } from "./figures.ts";
 import { sealWord } from "./remedyWords.ts";
 
 /** The answer for one closure in one sentence. */
@@ -30,17 +30,15 @@ export function answerSentence({ window, advice, closure }: WeighedClosure): str
 export function pullText(advice: Extract<Advice, { type: "pull" }>): string {
   const pounds = `${torqueFigure(advice.torque_Nm / lbf_ft.inSI)} lbf·ft`;
   const wrench = advice.wrench ? ` on ${advice.wrench.name}` : "";
-  const set =
-    Math.abs(advice.set_Nm - advice.torque_Nm) > 0.005
-      ? `, set to ${advice.set_Nm.toFixed(1)} N·m with the crow-foot`
-      : "";
+  const none = !advice.wrench && advice.evidence === "out of range" ? "; no wrench here sets it" : "";
+  const set = Math.abs(advice.set_Nm - advice.torque_Nm) > 0.005 ? `, set to ${advice.set_Nm.toFixed(1)} N·m` : "";
   const claim =
-    advice.evidence === "out of range"
+    advice.evidence === "out of range" && advice.wrench
       ? " (out of its range: it may tighten, it may not claim)"
       : advice.evidence === "out of date"
         ? " (out of date: it may tighten, it may not claim)"
         : "";
-  return `${torqueText(advice.torque_Nm)} (${pounds})${wrench}${set}${claim}`;
+  return `${pullFigure(advice.torque_Nm)} N·m (${pounds})${wrench}${set}${claim}${none}`;
 }
 
 /** Where a window begins: what the seal needs, or the floor against vibration. */
@@ -48,15 +46,19 @@ export const leastOf = ({ need_Nm, floor_Nm }: TorqueWindow): number => Math.max
 
 /** Why: the odds in words, the third rule, and what the book figures would do. */
 export function windowReasons(window: TorqueWindow, books_Nm: readonly number[]): readonly string[] {
-  const { medianStrip_Nm, need_Nm, floor_Nm, cautiousRule_Nm, strips, narrow } = window;
+  const { medianStrip_Nm, need_Nm, floor_Nm, cautiousRule_Nm, strips, open, narrow } = window;
   const reasons = [
     torqueAt(strips, 0.01) < 0.05
-      ? `More than 1 in 100 such joints strips at any pull; half of them at ${limitFigure(medianStrip_Nm)}.`
-      : `1 in 100 such joints would strip at ${limitFigure(torqueAt(strips, 0.01))}, half of them at ${limitFigure(medianStrip_Nm)} N·m.`,
+      ? `More than 1 in 100 such joints strips at any pull; half of them at ${torqueText(medianStrip_Nm)}.`
+      : `1 in 100 such joints would strip at ${limitFigure(torqueAt(strips, 0.01))}, half of them at ${torqueText(medianStrip_Nm)}.`,
     `The seal closes 19 times in 20 at ${needFigure(need_Nm)} N·m.`,
   ];
   if (floor_Nm !== null && floor_Nm > need_Nm)
     reasons.push(`Below ${torqueText(floor_Nm)} vibration may walk it loose.`);
+  if (!open)
+    reasons.push(
+      "More torque opens no window: another seal, a longer plug, a new thread in the hole or a better count may.",
+    );
   if (narrow) reasons.push("The window is narrow: count again, or change the seal, the plug or the hole.");
   for (const book_Nm of books_Nm) {
     const odds = oddsText(oddsAt(strips, book_Nm));
@@ -68,6 +70,16 @@ export function windowReasons(window: TorqueWindow, books_Nm: readonly number[])
   }
   reasons.push(`By the third rule of NASA RP-1228 it strips at ${limitFigure(cautiousRule_Nm)} N·m.`);
   return reasons;
+}
+
+/** Where the book's figure for a healthy port lies outside the window, or is meant for another seal; null where neither. */
+export function bookRemark(torque_Nm: number, window: TorqueWindow | null, meantFor: string | null): string | null {
+  const book = `The book's ${torqueFigure(torque_Nm)} N·m`;
+  if (window && torque_Nm > window.limit_Nm)
+    return `${book} is over the careful limit of ${limitFigure(window.limit_Nm)}: is it for this thread and this seal?`;
+  if (window && torque_Nm < leastOf(window))
+    return `${book} is under the ${needFigure(leastOf(window))} that this closure needs: is it for this thread and this seal?`;
+  return meantFor === null ? null : `${book} stands beside another seal (${meantFor}): ask for the figure of this one.`;
 }
 
 /** What the figures of the workshop's book are to each other. */

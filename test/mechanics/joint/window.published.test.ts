@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { drawnWindow, quantileDrawn, shareBelow } from "../../../bench/monteCarlo.ts";
-import { oddsAt, torqueAt, torqueWindow } from "../../../src/mechanics/joint/window.ts";
 import { checkRuns } from "../../../bench/checkRuns.ts";
 import { weighingOf } from "../../../bench/givenPort.ts";
+import { drawnWindow, quantileDrawn, shareBelow } from "../../../bench/monteCarlo.ts";
+import { oddsAt, torqueAt, torqueWindow } from "../../../src/mechanics/joint/window.ts";
 
 /** Within a share of the printed figure, or half of its last digit where that is more. */
 function near(actual: number, printed: string, share: number): void {

@@ -20,7 +20,11 @@ export function convertCommand(program: Command): void {
       const { value, unit } = read.written;
       const target = unitNamed(wanted);
       if (!target.ok)
-        throw mistaken("unit", wanted, acceptedQuantity(target.problem, `"${anyOf(unitsOf(unit.kind))}"`));
+        throw mistaken(
+          "unit",
+          wanted,
+          anyOf(target.problem.type === "ambiguous unit" ? target.problem.accepted : unitsOf(unit.kind)),
+        );
       if (target.unit.kind !== unit.kind) throw mistaken("unit", wanted, anyOf(unitsOf(unit.kind)));
       const converted = onScale(inSI(value, unit), target.unit);
       const answer = {

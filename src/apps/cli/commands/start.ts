@@ -11,16 +11,17 @@ export function startCommand(program: Command): void {
   program
     .command("start")
     .description("the worked example, and how to go on")
+    .option("--json", "one JSON document")
     .addHelpText("after", "\nExample:\n  turnsleft start")
-    .action(() => {
+    .action(({ json = false }: { json?: boolean }) => {
       const read = readCase(exampleCase, null);
       if (!read.ok) throw new Error("the example does not read");
       const weighed = weigh(read.given);
       const document = answerDocument(weighed, read.ordinary, exampleCase, [], engine);
-      print(false, document, [
+      print(json, document, [
         "A worked example: the level port of a compact loader's chain case, M20x1.5, hurt.",
         "",
-        ...answerLines(weighed, document, false),
+        ...answerLines(weighed, document, [], false),
         "",
         ...howToGoOn,
       ]);

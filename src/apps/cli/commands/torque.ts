@@ -35,7 +35,7 @@ export function torqueCommand(program: Command): void {
 
 function answer({ thread, force, torque, friction, bearing, json = false }: Options): void {
   if ((force === undefined) === (torque === undefined))
-    throw mistaken("--force", force ?? "nothing", "either --force or --torque, one of them");
+    throw mistaken("--force", force ?? null, "either --force or --torque, one of them");
   const mu = (symbol: string): Quantity => positiveOption("--friction", symbol, "plain number", "0.12", friction);
   const path = {
     thread: threadOption("--thread", thread),

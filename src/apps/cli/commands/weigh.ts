@@ -36,7 +36,7 @@ export function weighCommand(program: Command): void {
     .action((file: string | undefined, options: Options) => {
       if (options.template) return print(true, caseTemplate, []);
       if (options.schema) return print(true, z.toJSONSchema(caseSchema), []);
-      if (file === undefined) throw mistaken("case.json", "nothing", "a file, - for standard input, or --template");
+      if (file === undefined) throw mistaken("case.json", null, "a file, - for standard input, or --template");
       answer(file, options);
     });
 }
@@ -49,7 +49,7 @@ function answer(file: string, options: Options): void {
   const weighed = weigh(read.given);
   const document = answerDocument(weighed, read.ordinary, written, at_Nm, engine);
   if (options.svg) writeSvg(options.svg, answerSvg(weighed));
-  print(options.json ?? false, document, answerLines(weighed, document, options.working ?? false));
+  print(options.json ?? false, document, answerLines(weighed, document, at_Nm, options.working ?? false));
 }
 
 /** "10,20,46": commas separate, the point is the decimal mark; only here. */

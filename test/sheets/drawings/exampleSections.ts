@@ -1,0 +1,64 @@
+import type { SectionInput } from "../../../src/mechanics/joint/section.ts";
+import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
+import { mm } from "../../../src/mechanics/quantity/unit.ts";
+import { metricThread } from "../../../src/mechanics/threads/metricThread.ts";
+
+/** Sizes of M`d`×`P` as a section takes them. */
+export function sizesOf(d_mm: number, P_mm: number) {
+  const { D_1, d_3, designation } = metricThread(d_mm, P_mm);
+  return { designation, d_mm, P_mm, D1_mm: valueIn(mm, D_1), d3_mm: valueIn(mm, d_3) };
+}
+
+const fibreWasher = { kind: "flat washer", outside_mm: 26, inside_mm: 20.4, thickness_mm: 2 } as const;
+const sealantBead = { kind: "sealant, metal to metal", outside_mm: 27, inside_mm: 20, thickness_mm: 0 } as const;
+const bondedSeal = { kind: "bonded seal", outside_mm: 28, inside_mm: 20.7, thickness_mm: 2.5 } as const;
+
+/** An invented chain case's level port, M20x1.5, nothing hurt. */
+export const healthy: SectionInput = {
+  ...sizesOf(20, 1.5),
+  threadDepth_mm: 16,
+  thinnestWall_mm: 7,
+  roomBehind_mm: 11,
+  underHead_mm: 13,
+  chamfer_mm: 1,
+  headDiameter_mm: 27,
+  seal: fibreWasher,
+  turnsCarrying: 10 / 1.5,
+  turnsHealthy: 10 / 1.5,
+  condition: "good",
+  heightLeft: 1,
+  goodFrom_mm: null,
+  goodTo_mm: null,
+  surface: "oiled",
+};
+
+/** The same port torn: 3.5 turns without the washer, 3.5 - 2/1.5 with it. */
+export const hurt: SectionInput = { ...healthy, turnsCarrying: 3.5 - 2 / 1.5, condition: "doubtful", heightLeft: 0.7 };
+
+export const withSealant: SectionInput = {
+  ...hurt,
+  seal: sealantBead,
+  turnsCarrying: 3.5,
+  surface: "wet sealant",
+};
+
+/** A plug 8 mm longer over a bonded seal passes right through the untouched turns. */
+export const longerPlug: SectionInput = {
+  ...hurt,
+  seal: bondedSeal,
+  underHead_mm: 21,
+  turnsCarrying: (16 - 6.75) / 1.5,
+  condition: "good",
+  heightLeft: 1,
+};
+
+/** Only the thread and the count are known. */
+export const mostlyUnknown: SectionInput = {
+  ...hurt,
+  threadDepth_mm: null,
+  thinnestWall_mm: null,
+  roomBehind_mm: null,
+  underHead_mm: null,
+  chamfer_mm: null,
+  headDiameter_mm: null,
+};
