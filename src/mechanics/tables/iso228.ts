@@ -1,0 +1,60 @@
+import { fromMemory, published, type Source } from "./source.ts";
+
+/** A size of the Whitworth pipe threads that ISO 228-1 (parallel) and ISO 7-1 (taper) share, with its G tolerances. */
+export type PipeSize = {
+  /** "1/2", "1 1/4". */
+  readonly size: string;
+  /** Threads per inch. */
+  readonly n: number;
+  /** Basic major diameter, mm; of a taper thread at the gauge plane. */
+  readonly d_mm: number;
+  readonly tolerances: GTolerances;
+  readonly source: Source;
+};
+
+/**
+ * Tolerances in µm: of the plug's major diameter, of the plug's pitch diameter by class and of the hole's minor diameter.
+ * The hole's pitch diameter has that of class A (from memory).
+ */
+export type GTolerances = {
+  readonly T_d: number;
+  readonly T_d2: { readonly A: number; readonly B: number };
+  readonly T_D1: number;
+};
+
+const SEEN = published("ISO 228-1:2000, table 1");
+const MEMORY = fromMemory("ISO 228-1:2000, table 1");
+
+/** Tolerances by threads per inch; up to size 2 nothing else decides. */
+const tolerances: Readonly<Record<28 | 19 | 14 | 11, GTolerances>> = {
+  28: { T_d: 214, T_d2: { A: 107, B: 214 }, T_D1: 282 },
+  19: { T_d: 250, T_d2: { A: 125, B: 250 }, T_D1: 445 },
+  14: { T_d: 284, T_d2: { A: 142, B: 284 }, T_D1: 541 },
+  11: { T_d: 360, T_d2: { A: 180, B: 360 }, T_D1: 640 },
+};
+
+const row = (size: string, n: 28 | 19 | 14 | 11, d_mm: number, source: Source): PipeSize => ({
+  size,
+  n,
+  d_mm,
+  tolerances: tolerances[n],
+  source,
+});
+
+/** Sizes 1/16 to 2, from small to large. */
+export const pipeSizes: readonly PipeSize[] = [
+  row("1/16", 28, 7.723, MEMORY),
+  row("1/8", 28, 9.728, SEEN),
+  row("1/4", 19, 13.157, SEEN),
+  row("3/8", 19, 16.662, SEEN),
+  row("1/2", 14, 20.955, SEEN),
+  row("5/8", 14, 22.911, SEEN),
+  row("3/4", 14, 26.441, SEEN),
+  row("7/8", 14, 30.201, SEEN),
+  row("1", 11, 33.249, SEEN),
+  row("1 1/8", 11, 37.897, MEMORY),
+  row("1 1/4", 11, 41.91, MEMORY),
+  row("1 1/2", 11, 47.803, MEMORY),
+  row("1 3/4", 11, 53.746, MEMORY),
+  row("2", 11, 59.614, MEMORY),
+];

@@ -1,0 +1,75 @@
+import { formula, numericalFormula } from "../quantity/formula.ts";
+import { exact, type Quantity } from "../quantity/quantity.ts";
+import { mm, one } from "../quantity/unit.ts";
+import { iso7GaugeLengths, type TaperPipeSize } from "../tables/iso7.ts";
+import type { GTolerances, PipeSize } from "../tables/iso228.ts";
+import { type Source, sourceText } from "../tables/source.ts";
+import type { NptThread } from "./nptThread.ts";
+import { roundedTo } from "./unifiedRounding.ts";
+
+/** A pipe thread: parallel G (ISO 228-1), taper R in Rc (ISO 7-1), or NPT (ASME B1.20.1). */
+export type PipeThread = ParallelPipeThread | TaperPipeThread | NptThread;
+
+/** A parallel pipe thread by its basic sizes. */
+export type ParallelPipeThread = WhitworthProfile & {
+  readonly type: "G";
+  readonly tolerances: GTolerances;
+  readonly source: Source;
+};
+
+/** A taper pipe thread, R on the plug and Rc in the hole, by its basic sizes at the gauge plane. */
+export type TaperPipeThread = WhitworthProfile & {
+  readonly type: "R" | "Rc";
+  /** From the small end of the plug to the gauge plane, and how far that may be off. */
+  readonly gaugeLength: Quantity;
+  readonly gaugeTolerance: Quantity;
+};
+
+type WhitworthProfile = {
+  /** "G 1/2", "R 1/2", "Rc 1/2". */
+  readonly designation: string;
+  readonly size: string;
+  readonly d: Quantity;
+  readonly P: Quantity;
+  readonly d_2: Quantity;
+  readonly D_1: Quantity;
+};
+
+/** Growth of diameter along R, Rc and NPT threads. ISO 7-1:1994, 5; ASME B1.20.1-2013, 4. */
+export const PIPE_TAPER = 1 / 16;
+
+/** The parallel pipe thread of a size of ISO 228-1. */
+export const parallelPipeThread = (size: PipeSize): ParallelPipeThread => ({
+  type: "G",
+  ...profile("G", size),
+  tolerances: size.tolerances,
+  source: size.source,
+});
+
+/** The taper pipe thread of a size of ISO 7-1. */
+export function taperPipeThread(type: "R" | "Rc", size: TaperPipeSize): TaperPipeThread {
+  const length = (symbol: string, value_mm: number): Quantity =>
+    exact(symbol, value_mm, mm, sourceText(iso7GaugeLengths));
+  return {
+    type,
+    ...profile(type, size),
+    gaugeLength: length("L_g", size.gaugeLength_mm),
+    gaugeTolerance: length("T_L", size.tolerance_mm),
+  };
+}
+
+const PROFILE = "ISO 228-1:2000, 3; ISO 7-1:1994, 4";
+
+const pitch = numericalFormula("P = 25.4 / n", { n: one, P: mm }, PROFILE);
+const threadHeight = formula("h_u = 0.640327 * P", { P: mm, h_u: mm }, PROFILE);
+const pitchDiameter = formula("d_2 = d - h", { d: mm, h: mm, d_2: mm }, PROFILE);
+const minorDiameter = formula("D_1 = d - 2 * h", { d: mm, h: mm, D_1: mm }, PROFILE);
+
+function profile(letters: string, { size, n, d_mm, source }: Pick<PipeSize, "size" | "n" | "d_mm" | "source">) {
+  const d = exact("d", d_mm, mm, sourceText(source));
+  const P = pitch({ n: exact("n", n, one, sourceText(source)) });
+  // The tables subtract the height as they print it: the minor diameter of G 1 would else be 0.001 larger.
+  const h = roundedTo("h", threadHeight({ P }), 3, mm, `${PROFILE}, as its tables round`);
+  const designation = `${letters} ${size}`;
+  return { designation, size, d, P, d_2: pitchDiameter({ d, h }), D_1: minorDiameter({ d, h }) };
+}

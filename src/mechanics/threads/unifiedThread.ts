@@ -1,0 +1,76 @@
+import { formula, numericalFormula } from "../quantity/formula.ts";
+import { exact, type Quantity } from "../quantity/quantity.ts";
+import { inches, mm2, one } from "../quantity/unit.ts";
+import type { UnifiedSeries, UnifiedSize } from "../tables/asmeB1Sizes.ts";
+import { sourceText } from "../tables/source.ts";
+
+/** A unified inch thread by its basic sizes. Symbols as for metric threads, d for the basic major diameter. */
+export type UnifiedThread = {
+  /** "1/4-20 UNC". */
+  readonly designation: string;
+  readonly series: UnifiedSeries;
+  readonly d: Quantity;
+  /** Threads per inch. */
+  readonly n: Quantity;
+  readonly P: Quantity;
+  readonly H: Quantity;
+  readonly d_2: Quantity;
+  readonly D_1: Quantity;
+  /** The length of engagement that the tolerances are reckoned for. */
+  readonly L_E: Quantity;
+};
+
+const PROFILE = "ASME B1.1-2003, 2 (from memory, checked against its tables)";
+
+const pitch = numericalFormula("P = 1 / n", { n: one, P: inches }, PROFILE);
+const triangle = formula("H = sqrt(3) / 2 * P", { P: inches, H: inches }, PROFILE);
+const pitchDiameter = formula("d_2 = d - 3/4 * H", { d: inches, H: inches, d_2: inches }, PROFILE);
+const minorDiameter = formula("D_1 = d - 5/4 * H", { d: inches, H: inches, D_1: inches }, PROFILE);
+/** ASME prints 0.9743/n; 1/n is the pitch. */
+const area = formula(
+  "A_s = pi / 4 * (d - 0.9743 * P)^2",
+  { d: inches, P: inches, A_s: mm2 },
+  "ASME B1.1-2003, appendix B (from memory, checked against published areas)",
+);
+
+const ENGAGEMENT = "ASME B1.1-2003, 5.8 (from memory, checked against its tables)";
+const diameterLong = formula("L_E = d", { d: inches, L_E: inches }, ENGAGEMENT);
+const ninePitches = formula("L_E = 9 * P", { P: inches, L_E: inches }, ENGAGEMENT);
+
+/** The basic profile of a standard size. */
+export function unifiedThread({ designation, D_in, n, series, source }: UnifiedSize): UnifiedThread {
+  const d = exact("d", D_in, inches, sourceText(source));
+  const perInch = exact("n", n, one, sourceText(source));
+  const P = pitch({ n: perInch });
+  const H = triangle({ P });
+  return {
+    designation,
+    series,
+    d,
+    n: perInch,
+    P,
+    H,
+    d_2: pitchDiameter({ d, H }),
+    D_1: minorDiameter({ d, H }),
+    L_E: isReckonedByDiameter(series, n) ? diameterLong({ d }) : ninePitches({ P }),
+  };
+}
+
+/** Nominal stress area A_s, the area that carries the load in tension. */
+export const unifiedStressArea = ({ d, P }: UnifiedThread): Quantity => area({ d, P });
+
+/** 4-UN, 6-UN and 8-UN go with the coarse and fine series, and so does 1-14 UNS, a fine thread of earlier editions. */
+function isReckonedByDiameter(series: UnifiedSeries, n: number): boolean {
+  switch (series) {
+    case "UNC":
+    case "UNF":
+    case "UNS":
+      return true;
+    case "UNEF":
+      return false;
+    case "UN":
+      return n <= 8;
+    default:
+      return series satisfies never;
+  }
+}
