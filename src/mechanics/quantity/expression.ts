@@ -22,8 +22,14 @@ export const functions = {
 
 export type FunctionName = keyof typeof functions;
 
-const constants: Readonly<Record<string, number>> = { pi: Math.PI, deg: Math.PI / 180 };
-const roots: Readonly<Record<string, number>> = { sqrt: 1 / 2, cbrt: 1 / 3 };
+const constants: ReadonlyMap<string, number> = new Map([
+  ["pi", Math.PI],
+  ["deg", Math.PI / 180],
+]);
+const roots: ReadonlyMap<string, number> = new Map([
+  ["sqrt", 1 / 2],
+  ["cbrt", 1 / 3],
+]);
 
 /**
  * Reads `a + b - c * d / e^2`, `sqrt(x)`, `tan(30 * deg)`, `pi`, in the usual order of precedence.
@@ -64,12 +70,12 @@ export function parse(text: string): Expression {
     if (token === undefined) throw new SyntaxError(`"${text}" ends too soon`);
     if (token === "(") return closed();
     if (/^\d/.test(token)) return { type: "number", value: Number(token) };
-    const constant = constants[token];
+    const constant = constants.get(token);
     if (constant !== undefined) return { type: "number", value: constant };
     if (!/^[A-Za-z_]/.test(token)) throw new SyntaxError(`unexpected "${token}" in "${text}"`);
     if (!take("(")) return { type: "symbol", name: token };
     const argument = closed();
-    const root = roots[token];
+    const root = roots.get(token);
     if (root !== undefined) return { type: "power", base: argument, exponent: { type: "number", value: root } };
     if (!Object.hasOwn(functions, token)) throw new SyntaxError(`there is no function "${token}" in "${text}"`);
     return { type: "call", name: token as FunctionName, argument };

@@ -64,12 +64,15 @@ function equation(text: string, units: Readonly<Record<string, Unit>>, source: s
     });
     demand(text, y.dimension, result.dimension);
     if (!Number.isFinite(y.value)) throw new RangeError(`${text} has no value for what was given`);
+    // A caller may hand over more than the text names, a whole thread for two of its diameters.
+    const used = Object.fromEntries(Object.keys(y.gradient).map((name) => [name, inputs[name] as Quantity]));
+    const scales = scale === numberScale ? { scales: units } : {};
     return {
       symbol,
       value: y.value * result.factor + result.zero,
       unit,
-      contributions: propagated(y.gradient, inputs, result.factor),
-      origin: { type: "worked", formula: text, source, inputs, ...(scale === numberScale ? { scales: units } : {}) },
+      contributions: propagated(y.gradient, used, result.factor),
+      origin: { type: "worked", formula: text, source, inputs: used, ...scales },
     };
   }
 

@@ -9,6 +9,7 @@ export type PropertyClassRow = {
   readonly R_p_MPa: number;
 };
 
+/** Where the rows of property classes come from. */
 export const iso898: Source = published("ISO 898-1:2013, table 3");
 
 /** The row of a property class for a nominal diameter in mm; class 8.8 steps up above 16 mm. ISO 898-1:2013, table 3. */
