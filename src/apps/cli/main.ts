@@ -2,6 +2,7 @@
 import { Command, CommanderError } from "commander";
 import { commandMistake } from "./commandMistake.ts";
 import { convertCommand } from "./commands/convert.ts";
+import { heldCommand } from "./commands/held.ts";
 import { limitsCommand } from "./commands/limits.ts";
 import { startCommand } from "./commands/start.ts";
 import { stripCommand } from "./commands/strip.ts";
@@ -20,8 +21,8 @@ const program = new Command("turnsleft")
 /** A figure below zero is a figure: with a true minus sign no option is looked for in "-40 °C". */
 const typed = process.argv.slice(2).map((it) => it.replace(/^-(?=[\d.,])/, "−"));
 
-for (const add of [weighCommand, limitsCommand, stripCommand, torqueCommand, convertCommand, startCommand])
-  add(program);
+const commands = [weighCommand, limitsCommand, stripCommand, torqueCommand, heldCommand, convertCommand, startCommand];
+for (const add of commands) add(program);
 for (const command of program.commands) command.exitOverride().configureOutput({ writeErr: () => {} });
 
 process.stdout.on("error", (fault: NodeJS.ErrnoException) => {
