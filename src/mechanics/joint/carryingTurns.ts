@@ -9,6 +9,7 @@ import {
   triangular,
 } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
+import { normalCdf } from "../quantity/normal.ts";
 import { exact, type Quantity, standardUncertainty } from "../quantity/quantity.ts";
 import { mm, turn } from "../quantity/unit.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
@@ -152,7 +153,7 @@ function reckonedTurns(port: Port, closure: Closure, ranges: Ranges): CarryingTu
   if (!goodFrom || !goodTo || !z) return null;
   const z_e = z.value < goodTo.value ? z : goodTo;
   const caught = reckonedOf({ z_e, z_1: goodFrom, P: port.thread.P });
-  const u = standardUncertainty(caught);
+  const u = Math.hypot(uncertaintyOfNearer(z, goodTo), standardUncertainty(goodFrom)) / port.thread.P.value;
   return {
     caught,
     count: u > 0 ? normal(caught.value, u) : { type: "exact", value: caught.value },
@@ -160,6 +161,18 @@ function reckonedTurns(port: Port, closure: Closure, ranges: Ranges): CarryingTu
     basis: "reckoned",
     remarks: [],
   };
+}
+
+/**
+ * The standard uncertainty of the nearer of two depths, m. Near each other either may be the nearer, so the uncertainty
+ * passes from one to the other with the probability of that, and nothing jumps where they change places.
+ */
+function uncertaintyOfNearer(a: Quantity, b: Quantity): number {
+  const [u_a, u_b] = [standardUncertainty(a), standardUncertainty(b)];
+  const u = Math.hypot(u_a, u_b);
+  if (u === 0) return 0;
+  const aIsNearer = normalCdf((b.value - a.value) / u);
+  return Math.sqrt(aIsNearer * u_a ** 2 + (1 - aIsNearer) * u_b ** 2);
 }
 
 const weighted = formula(

@@ -14,7 +14,7 @@ import { minimum } from "../quantity/minimum.ts";
 import { crossed, uniformNodes } from "../quantity/quadrature.ts";
 import { distributionOf, exact, valueIn } from "../quantity/quantity.ts";
 import { degC, MPa } from "../quantity/unit.ts";
-import { propertyClassRow } from "../tables/iso898.ts";
+import { iso898, propertyClassRow } from "../tables/iso898.ts";
 import { materialRows } from "../tables/materials.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { stressArea } from "../threads/metricThread.ts";
@@ -116,12 +116,7 @@ function movedByYield(
 /** The yield force, N, of a plug of the least strength of its class, for each thread friction. */
 function yieldForces(port: Port, closure: Closure, mu: Float64Array): Float64Array {
   const { R_p_MPa } = propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value);
-  return plugYieldForces(
-    port.thread,
-    stressArea(port.thread),
-    exact("R_p", R_p_MPa, MPa, "ISO 898-1:2013, table 3"),
-    mu,
-  );
+  return plugYieldForces(port.thread, stressArea(port.thread), exact("R_p", R_p_MPa, MPa, iso898.document), mu);
 }
 
 /** Light alloys and their castings lose strength with heat; a case nobody measured has cooled. */
@@ -131,7 +126,8 @@ export function heatFactor({ temperature }: Port, ranges: Ranges): number {
   return quantile(range.distribution, 0.5);
 }
 
-function internalAreaDensity({ thread, limits }: Port): LogDensity {
+/** The density of the shear area of one turn of the hole, m², within the tolerances of plug and hole. */
+export function internalAreaDensity({ thread, limits }: Port): LogDensity {
   const { a: d, b: D_2, weight } = withinTolerance(limits.d_min, limits.d_max, limits.D2_min, limits.D2_max);
   const area = internalStripArea.over({ d, D_2, L: thread.P.value, P: thread.P.value });
   return logDensityOfNodes({ at: area.map(Math.log), weight });
@@ -152,7 +148,7 @@ const withinTolerance = (aMin: Limit, aMax: Limit, bMin: Limit, bMax: Limit) =>
   );
 
 /** What is left of a turn's strength with its height: measured, or by the condition of the turns. */
-function heightDensity({ left }: Port, ranges: Ranges): LogDensity {
+export function heightDensity({ left }: Port, ranges: Ranges): LogDensity {
   // A thread that is gone has been refused before; should one be weighed all the same, it counts as poor.
   const name = left.condition === "gone" ? "height poor" : (`height ${left.condition}` as const);
   const h = nodesOf(left.height ? distributionOf(left.height) : ranges[name].distribution, 6);

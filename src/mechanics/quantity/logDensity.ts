@@ -125,6 +125,18 @@ export function quantileOf(density: LogDensity, cumulative: Float64Array, p: num
   return Math.exp(density.first + (i - 0.5 + t) * step);
 }
 
+/** The variance of the logarithm, leaving out what is 0. */
+export function varianceOfLog({ first, mass }: LogDensity): number {
+  let [total, sum, squares] = [0, 0, 0];
+  mass.forEach((share, i) => {
+    const at = first + i * step;
+    total += share;
+    sum += share * at;
+    squares += share * at * at;
+  });
+  return Math.max(0, squares / total - (sum / total) ** 2);
+}
+
 function pointMass(at: number): LogDensity {
   return { first: at, mass: Float64Array.of(1), zero: 0 };
 }

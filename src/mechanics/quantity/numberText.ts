@@ -32,12 +32,12 @@ export function numberAtStart(text: string): NumberRead {
   const plainText = text
     .trim()
     .replace(/^[−–]/, "-")
-    .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgar[sign]}`)
+    .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgar[sign]} `)
     .trim();
   if (plainText === "") return refused({ type: "empty" });
   const fraction = /^([+-]?)(?:(\d+)(?: +|-))?(\d+)\s*\/\s*(\d+)(?![\d.,])\s*(.*)$/s.exec(plainText);
   if (fraction) return mixedNumber(fraction);
-  const decimal = /^([+-]?[\d.,'’\u00a0\u202f]*\d|[+-]?\d+[.,])(?:\s(?=\d)|\s*)(.*)$/s.exec(plainText);
+  const decimal = /^([+-]?[\d.,'’\u00a0\u202f]*\d[.,]?)(?:\s(?=\d)|\s*)(.*)$/s.exec(plainText);
   if (!decimal) return refused({ type: "not a number" });
   const [, digits = "", rest = ""] = decimal;
   if (/^\d/.test(rest) || /['’\u00a0\u202f]/.test(digits) || (digits.match(/[.,]/g) ?? []).length > 1)

@@ -9,6 +9,7 @@ import { type Assumption, completed, type GivenCase } from "./givenCase.ts";
 import { longerPlugs } from "./longerPlug.ts";
 import { lowerTorque } from "./lowerTorque.ts";
 import type { Method } from "./method.ts";
+import { type NextMeasurements, nextMeasurements } from "./nextMeasurement.ts";
 import { otherSeals } from "./otherSeal.ts";
 import type { PortCase } from "./portCase.ts";
 import { openQuestion, refusalOf } from "./refusalRules.ts";
@@ -26,6 +27,8 @@ export type Weighed = {
   readonly book: BookVerdict | null;
   readonly remedies: readonly Remedy[];
   readonly notOffered: readonly NotOffered[];
+  /** What is worth measuring next, for the port as found or, where that is refused, for the first remedy with a window. */
+  readonly next: NextMeasurements;
 };
 
 /** The whole answer for one case. */
@@ -42,21 +45,24 @@ export function weigh(given: GivenCase): Weighed {
   const weighedFound = healthy && book ? pulledByTheBook(portCase, found, book) : found;
   const longer = healthy ? [] : longerPlugs(portCase);
   const sealed = asFound.seal.kind === "sealant, metal to metal";
+  const remedies = healthy
+    ? []
+    : [
+        asItIs,
+        ...longer.flatMap((it) => (it.offered ? [it.remedy] : [])),
+        ...otherSeals(portCase),
+        ...(sealed ? [] : [sealantNoWasher(portCase)]),
+      ];
+  const measured = found.window ? found : (remedies.find((it) => it.window) ?? found);
   return {
     portCase,
     assumed,
     health: { ...state, healthy },
     asFound: weighedFound,
     book,
-    remedies: healthy
-      ? []
-      : [
-          asItIs,
-          ...longer.flatMap((it) => (it.offered ? [it.remedy] : [])),
-          ...otherSeals(portCase),
-          ...(sealed ? [] : [sealantNoWasher(portCase)]),
-        ],
+    remedies,
     notOffered: longer.flatMap((it) => (it.offered ? [] : [it.why])),
+    next: healthy ? { measurements: [], shares: [] } : nextMeasurements(portCase, measured),
   };
 }
 

@@ -4,17 +4,19 @@ import { one, turn } from "../../mechanics/quantity/unit.ts";
 import { type Step, working } from "../../mechanics/quantity/working.ts";
 import { closureWorking } from "../../mechanics/remedies/closureWorking.ts";
 import type { Assumption } from "../../mechanics/remedies/givenCase.ts";
+import type { Measurement } from "../../mechanics/remedies/nextMeasurement.ts";
 import type { Refusal } from "../../mechanics/remedies/refusalRules.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
+import { measurementSentence } from "../words/measurementWords.ts";
 import { allowedInstead, refusalSentence } from "../words/refusalWords.ts";
 import { checkSentence, remedyNames } from "../words/remedyWords.ts";
 import { usedLevels, usedRanges } from "./echo.ts";
 import { assumedRow, cautions, foundReasons, remedyReasons } from "./reasons.ts";
 
 /** The torques, N·m, at which every answer gives its odds besides those asked for. */
-export const ladder_Nm = [2, 3, 4, 5, 6, 8, 10, 12, 15, 18, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 100, 120, 150, 200];
+const ladder_Nm = [2, 3, 4, 5, 6, 8, 10, 12, 15, 18, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 100, 120, 150, 200];
 
 type TorqueOdds = { readonly torque_Nm: number; readonly probability: number };
 
@@ -53,12 +55,21 @@ export type AnswerDocument = {
     readonly refused: RefusalDocument | null;
   };
   readonly remedies: readonly RemedyDocument[];
-  readonly measureNext: readonly unknown[];
+  readonly measureNext: readonly MeasurementDocument[];
   readonly assumed: readonly { readonly reading: string; readonly value: string; readonly source: string }[];
   readonly working: readonly Step[];
   readonly cautions: readonly string[];
   readonly ranges: Readonly<Record<string, unknown>>;
   readonly levels: Readonly<Record<string, number>>;
+};
+
+export type MeasurementDocument = {
+  readonly reading: string;
+  readonly how: string;
+  readonly limitNow_Nm: number;
+  readonly limitThen_Nm: number;
+  readonly worthIt: boolean;
+  readonly because: string;
 };
 
 export type RemedyDocument = {
@@ -102,7 +113,7 @@ export function answerDocument(
       refused: refusalDocument(asFound.refused),
     },
     remedies: weighed.remedies.map((remedy) => remedyDocument(remedy, weighed, torques)),
-    measureNext: [],
+    measureNext: weighed.next.measurements.map(measurementDocument),
     assumed: [...weighed.assumed, ...ordinary].map(assumedRow),
     working: weighs ? working(...closureWorking(portCase, shown)) : [],
     cautions: cautions(weighed),
@@ -144,6 +155,15 @@ function windowDocument({ window, advice, stop }: WeighedClosure, torques: reado
     closes: oddsRows(window.closes, torques),
   };
 }
+
+const measurementDocument = (it: Measurement): MeasurementDocument => ({
+  reading: it.reading,
+  how: it.how,
+  limitNow_Nm: rounded(it.limitNow_Nm),
+  limitThen_Nm: rounded(it.limitThen_Nm),
+  worthIt: it.worthIt,
+  because: measurementSentence(it),
+});
 
 const oddsRows = (odds: Odds, torques: readonly number[]): TorqueOdds[] =>
   torques.map((torque_Nm) => ({ torque_Nm, probability: rounded(oddsAt(odds, torque_Nm)) }));

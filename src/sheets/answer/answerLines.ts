@@ -4,6 +4,7 @@ import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { portLines, windowLines } from "../drawings/WindowLine.ts";
 import { closesWord, limitFigure, needFigure, pullFigure, rangeText, stripsWord } from "../words/figures.ts";
+import { measurementSentence, nextSentence, sharesText } from "../words/measurementWords.ts";
 import { readingWord } from "../words/readingWords.ts";
 import { allowedInstead, overrideWords, refusalSentence } from "../words/refusalWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
@@ -31,11 +32,21 @@ export function answerLines(
     ...(nothingSpecial ? [] : pictures(weighed)),
     ...section("Why", why),
     ...section("Odds", oddsLines(weighed, at_Nm)),
+    ...section("Measure next", measureNextLines(weighed, withWorking)),
     ...remedyLines(weighed, document),
     ...(nothingSpecial ? [] : section("Assumed", assumedLines(document))),
     ...(withWorking ? workingSection(document) : []),
     ...section("Mind", document.cautions),
   ];
+}
+
+/** What to measure next; with the working, every reading and where the spread comes from. */
+function measureNextLines({ next }: Weighed, withWorking: boolean): readonly string[] {
+  const { measurements, shares } = next;
+  const sentence = nextSentence(measurements);
+  if (!withWorking) return sentence ? [sentence] : [];
+  const from = shares.length > 0 ? [`The spread of the strip torque comes from: ${sharesText(shares)}.`] : [];
+  return [...measurements.map(measurementSentence), ...from];
 }
 
 /** Two or three lines that may be read from under the lift. */

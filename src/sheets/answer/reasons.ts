@@ -89,8 +89,8 @@ function closureReasons(closure: WeighedClosure, ranges: Ranges, books_Nm: reado
 /** "8 of 8 turns". */
 export function countedOfHealthy({ portCase }: Weighed): string {
   const { left, healthy } = portCase.port;
-  const figure = (it: Quantity | null): number => (it ? valueIn(turn, it) : 0);
-  return `${turnsText(figure(left.turns))} of ${turnsWord(figure(healthy && healthy.turns))}`;
+  const figure = (it: Quantity | null | undefined): number => (it ? valueIn(turn, it) : 0);
+  return `${turnsText(figure(left.turns))} of ${turnsWord(figure(healthy?.turns))}`;
 }
 
 /** The book's figure and nothing more, unless it lies outside the window or there is none. */
