@@ -9,7 +9,7 @@ import {
   triangular,
 } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
-import { normalCdf } from "../quantity/normal.ts";
+import { normalCdf, normalDensity } from "../quantity/normal.ts";
 import { exact, type Quantity, standardUncertainty } from "../quantity/quantity.ts";
 import { mm, turn } from "../quantity/unit.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
@@ -75,11 +75,11 @@ export function leadIn({ leadInShare }: CarryingTurns, ranges: Ranges): Distribu
 function countedTurns(port: Port, asFound: Closure, closure: Closure, ranges: Ranges): CarryingTurns | null {
   const { turns, withWasher } = port.left;
   if (!turns) return null;
-  const { gain, remarks } = depthGained(port, asFound, closure, withWasher);
+  const { gain, u_m, remarks } = depthGained(port, asFound, closure, withWasher);
   const caught = gain ? shiftedOf({ n_0: turns, dz: gain, P: port.thread.P }) : turns;
   return {
     caught,
-    count: countShape(turns, caught, countUncertainty(port, ranges)),
+    count: countShape(turns, caught.value, Math.hypot(countUncertainty(port, ranges), u_m / port.thread.P.value)),
     ...atItsPoint(port, closure, ranges),
     basis: "counted",
     remarks,
@@ -93,37 +93,63 @@ function countUncertainty({ left }: Port, ranges: Ranges): number {
 }
 
 /** A count read as one figure takes the uncertainty of its counting; a range given by hand is kept as it is, moved along. */
-function countShape(turns: Quantity, caught: Quantity, s: number): Count {
+function countShape(turns: Quantity, caught: number, s: number): Count {
   const given = turns.origin.type === "reading" ? turns.origin.distribution : null;
-  const moved = caught.value - turns.value;
+  const moved = caught - turns.value;
   if (given?.type === "triangular")
     return triangular(given.low + moved, given.likely + moved, given.high + moved) as Count;
-  const ofLengths = Math.sqrt(Math.max(0, standardUncertainty(caught) ** 2 - standardUncertainty(turns) ** 2));
-  return normal(caught.value, Math.hypot(s, ofLengths));
+  return normal(caught, s);
 }
 
-type DepthGained = { readonly gain: Quantity | null; readonly remarks: readonly TurnsRemark[] };
+type DepthGained = {
+  readonly gain: Quantity | null;
+  /** The standard uncertainty of the gain, m. */
+  readonly u_m: number;
+  readonly remarks: readonly TurnsRemark[];
+};
+const gained = (gain: Quantity | null, ...remarks: readonly TurnsRemark[]): DepthGained => ({
+  gain,
+  u_m: gain ? standardUncertainty(gain) : 0,
+  remarks,
+});
 
 /** How much deeper the closure stands than the plug stood when the turns were counted. */
 function depthGained(port: Port, asFound: Closure, closure: Closure, withWasher: boolean): DepthGained {
   const samePlug = closure.plug.underHead === asFound.plug.underHead && closure.plug.chamfer === asFound.plug.chamfer;
   const t_0 = withWasher ? asFound.seal.thickness : exact("t_0", 0, mm, "counted without a ring");
   const t = closure.seal.thickness;
-  if (samePlug && t.value === t_0.value) return { gain: null, remarks: [] };
+  if (samePlug && t.value === t_0.value) return gained(null);
   const z_0 = reach(asFound, withWasher);
   const z = reach(closure);
   const advance = samePlug ? ringAdvanceOf({ t_0, t }) : z && z_0 ? advanceOf({ z, z_0 }) : null;
-  if (!advance || advance.value <= 0) return { gain: advance, remarks: [] };
-  return upToTheEnd(port, z_0, advance);
+  if (!advance || advance.value <= 0) return gained(advance);
+  const end = endOfThread(port);
+  if (!end || !z_0) return gained(advance, "thread ahead not measured");
+  return upToTheEnd(advance, advanceOf({ z: end, z_0 }));
 }
 
-/** Thread is gained only up to its end. */
-function upToTheEnd(port: Port, z_0: Quantity | null, advance: Quantity): DepthGained {
-  const end = endOfThread(port);
-  if (!end || !z_0) return { gain: advance, remarks: ["thread ahead not measured"] };
-  if (z_0.value + advance.value <= end.value) return { gain: advance, remarks: [] };
-  const ahead = advanceOf({ z: end, z_0 });
-  return { gain: ahead.value > 0 ? ahead : null, remarks: ["thread ends here"] };
+/** Thread is gained only up to its end: what is `ahead` of the plug, where it would go beyond. */
+function upToTheEnd(advance: Quantity, ahead: Quantity): DepthGained {
+  const u_m = uncertaintyOfGain(advance, ahead);
+  if (advance.value <= ahead.value + 1e-9) return { gain: advance, u_m, remarks: [] };
+  return { gain: ahead.value > 0 ? ahead : null, u_m, remarks: ["thread ends here"] };
+}
+
+/**
+ * The standard uncertainty, m, of what is gained of the thread ahead, between nothing and the whole advance: that of a
+ * normal held between two ends, and the advance's own where it is gained whole. Nothing jumps where the plug comes to the
+ * end of the thread.
+ */
+function uncertaintyOfGain(advance: Quantity, ahead: Quantity): number {
+  const [A, mu, s] = [advance.value, ahead.value, standardUncertainty(ahead)];
+  if (s === 0) return A <= mu ? standardUncertainty(advance) : 0;
+  const [a, b] = [-mu / s, (A - mu) / s];
+  const [below, whole] = [normalCdf(a), 1 - normalCdf(b)];
+  const between = 1 - below - whole;
+  const [atA, atB] = [normalDensity(a), normalDensity(b)];
+  const mean_m = mu * between + s * (atA - atB) + A * whole;
+  const square = mu ** 2 * between + 2 * mu * s * (atA - atB) + s ** 2 * (between + a * atA - b * atB) + A ** 2 * whole;
+  return Math.sqrt(Math.max(0, square - mean_m ** 2) + whole * standardUncertainty(advance) ** 2);
 }
 
 /** Where the thread ends that a plug can still reach: the measured end of the good thread, else that of the hole. */

@@ -89,10 +89,18 @@ export const referenceRanges = {
   "height effect": spread(0.42, 1, "between tap-drill practice and load in proportion to height"),
 
   "sharing exponent": spread(0, 1, "from even sharing to the first turn deciding"),
-  "sharing light alloy": row(exactly(0.19), one, judgement("near Yamamoto's shares for M18x1.5 steel in aluminium, which 0.17 fits best")),
+  "sharing light alloy": row(
+    exactly(0.19),
+    one,
+    judgement("near Yamamoto's shares for M18x1.5 steel in aluminium, which 0.17 fits best"),
+  ),
   "sharing grey iron": row(exactly(0.25), one, judgement("between light alloy and steel")),
   "sharing ductile iron": row(exactly(0.28), one, judgement("between grey iron and steel")),
-  "sharing steel": row(exactly(0.3), one, judgement("near Yamamoto's shares for M10 steel in steel, which 0.36 fits best")),
+  "sharing steel": row(
+    exactly(0.3),
+    one,
+    judgement("near Yamamoto's shares for M10 steel in steel, which 0.36 fits best"),
+  ),
 
   "friction oiled": spread(0.09, 0.17, "VDI 2230 table A5, class B"),
   "friction wet sealant": spread(0.09, 0.16, "as class B of VDI 2230 table A5 while the sealant is wet"),

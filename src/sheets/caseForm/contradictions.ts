@@ -6,7 +6,7 @@ import type { InputProblem } from "../words/problemWords.ts";
 
 /** What cannot be so, each by itself or two readings together: a ring wider inside than outside, a count of no turns. */
 export function contradictions(given: GivenCase): readonly InputProblem[] {
-  const { plug, seal, left, healthyTurns, thread } = given;
+  const { plug, seal, left, healthyTurns, thread, threadDepth } = given;
   const d_mm = valueIn(mm, thread.d);
   const usual = sealSize(seal.kind ?? "flat washer", d_mm, plug.headDiameter);
   const [outside_mm, inside_mm] = [lengthOf(seal.outside, usual.outside_mm), lengthOf(seal.inside, usual.inside_mm)];
@@ -18,6 +18,7 @@ export function contradictions(given: GivenCase): readonly InputProblem[] {
         plug.headDiameter,
         `more than the thread, ${d_mm} mm`,
       ),
+    threadDepth && unless(threadDepth.value > 0, "case.threadDepth", threadDepth, 'more than nothing, as "16 mm"'),
     seal.inside &&
       unless(outside_mm > inside_mm, "seal.inside", seal.inside, `less than the outside, ${shown(outside_mm)} mm`),
     seal.outside && !seal.inside

@@ -59,8 +59,7 @@ function rangeGiven(
     ends.push(onScale(read.written.value * read.written.unit.inSI + read.written.unit.zero, unit));
   }
   const [low = 0, likely = 0, high = 0] = ends;
-  if (!unit || !(low <= likely && likely <= high))
-    return refused(field, asGiven(given), "low, likely and high in this order");
+  if (!unit || !(low <= likely && likely <= high)) return refused(field, given, "low, likely and high in this order");
   const shape: Distribution = low === high ? exactly(likely) : triangular(low, likely, high);
   return { ok: true, quantity: reading(field.symbol, shape, unit, field.name, "given as a range"), howSaid: true };
 }

@@ -31,7 +31,7 @@ export function brokenEdge([x1, y1]: XY, [x2, y2]: XY, swing: number): readonly 
   const count = Math.max(8, Math.round((4 * length) / swing));
   return Array.from({ length: count + 1 }, (_, i) => {
     const s = (length * i) / count;
-    const fade = Math.sin((Math.PI * i) / count) ** 0.25;
+    const fade = Math.max(0, Math.sin((Math.PI * i) / count)) ** 0.25;
     const off = fade * across * (Math.sin((1.1 * s) / swing) + 0.5 * Math.sin((0.47 * s) / swing + 1));
     return [x1 + along[0] * s - along[1] * off, y1 + along[1] * s + along[0] * off];
   });

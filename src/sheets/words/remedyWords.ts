@@ -23,7 +23,7 @@ export function checkSentence(check: Check): string {
     case "plug length":
       return `Plug ${lengthText(check.underHead_mm)} under the head: ${lengthText(check.longerBy_mm)} longer than now. Keep it with the machine.`;
     case "stands out behind":
-      return `Stands out ${lengthText(check.by_mm)} inside; the nearest thing is ${lengthText(check.room_mm)} behind. Turn the shaft once and look.`;
+      return `Stands out ${lengthText(check.by_mm)} inside, and the nearest thing is ${lengthText(check.room_mm)} behind: turn the shaft once and look.`;
     case "room behind not measured":
       return "Nobody has measured the room behind: push a blunt wire in and turn the shaft once.";
     case "ends in the hole":
