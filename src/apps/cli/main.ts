@@ -2,11 +2,20 @@
 import { Command, CommanderError } from "commander";
 import { commandMistake } from "./commandMistake.ts";
 import { convertCommand } from "./commands/convert.ts";
+import { cureCommand } from "./commands/cure.ts";
+import { dueCommand } from "./commands/due.ts";
+import { expandCommand } from "./commands/expand.ts";
 import { heldCommand } from "./commands/held.ts";
+import { leakCommand } from "./commands/leak.ts";
+import { levelCommand } from "./commands/level.ts";
 import { limitsCommand } from "./commands/limits.ts";
+import { pressureCommand } from "./commands/pressure.ts";
 import { startCommand } from "./commands/start.ts";
 import { stripCommand } from "./commands/strip.ts";
+import { threadCommand } from "./commands/thread.ts";
 import { torqueCommand } from "./commands/torque.ts";
+import { viscosityCommand } from "./commands/viscosity.ts";
+import { volumeCommand } from "./commands/volume.ts";
 import { weighCommand } from "./commands/weigh.ts";
 import { InputMistake } from "./mistake.ts";
 import { engine } from "./version.ts";
@@ -21,7 +30,24 @@ const program = new Command("turnsleft")
 /** A figure below zero is a figure: with a true minus sign no option is looked for in "-40 °C". */
 const typed = process.argv.slice(2).map((it) => it.replace(/^-(?=[\d.,])/, "−"));
 
-const commands = [weighCommand, limitsCommand, stripCommand, torqueCommand, heldCommand, convertCommand, startCommand];
+const commands = [
+  weighCommand,
+  threadCommand,
+  limitsCommand,
+  stripCommand,
+  torqueCommand,
+  cureCommand,
+  pressureCommand,
+  volumeCommand,
+  levelCommand,
+  leakCommand,
+  expandCommand,
+  viscosityCommand,
+  dueCommand,
+  heldCommand,
+  convertCommand,
+  startCommand,
+];
 for (const add of commands) add(program);
 for (const command of program.commands) command.exitOverride().configureOutput({ writeErr: () => {} });
 

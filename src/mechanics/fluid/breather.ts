@@ -54,7 +54,7 @@ export function pressureVerdict(p_g: Quantity): PressureVerdict {
 }
 
 /** Pressures that lip seals bear, kPa over the outside. */
-export const sealLimits: {
+const sealLimits: {
   readonly fastShaft_kPa: number;
   readonly slowShaft_kPa: number;
   readonly harmed_kPa: number;
@@ -71,13 +71,6 @@ export const sealLimits: {
     { document: "a case draws in from 2 kPa below the outside", firmness: "judgement" },
   ],
 };
-
-/** The question that comes before every other about a leak, and what answers it. */
-export const breatherQuestion = {
-  id: "is the breather free",
-  answers: ["free", "blocked", "none"],
-  evidenceOfBlocked: "hiss on opening the plug",
-} as const;
 
 const idealGas = "ideal gas, with the growth of oil and case";
 

@@ -53,7 +53,7 @@ export function leakTriage(answers: LeakAnswers, margin: Quantity, flow: DripFlo
 }
 
 /** A drip lasts this share of its days where the machine is driven: half, or worse. */
-export const drivingFactor = taken(
+const drivingFactor = taken(
   "f",
   exactly(0.5),
   one,

@@ -43,12 +43,11 @@ export function calibration(drawn: Quantity, before: Quantity, after: Quantity, 
 }
 
 /** The volumes per height at which nobody asks again, for cases of 1 to 1.5 l. */
-export const plausiblePerHeight: { readonly low_ml_mm: number; readonly high_ml_mm: number; readonly source: Source } =
-  {
-    low_ml_mm: 8,
-    high_ml_mm: 35,
-    source: judgement("cases of 1 to 1.5 l hold 12 to 25 ml a millimetre; other fills scale with their surface"),
-  };
+const plausiblePerHeight: { readonly low_ml_mm: number; readonly high_ml_mm: number; readonly source: Source } = {
+  low_ml_mm: 8,
+  high_ml_mm: 35,
+  source: judgement("cases of 1 to 1.5 l hold 12 to 25 ml a millimetre; other fills scale with their surface"),
+};
 
 const fallOf = formula("Dh = h_1 - h_2", { h_1: mm, h_2: mm, Dh: mm }, "plain difference of two readings");
 const perHeightOf = formula(

@@ -42,7 +42,7 @@ export function lossVerdict(lost: Quantity, fill: Quantity): Loss {
 }
 
 /** Shares of the fill from which a loss warns and stops. */
-export const lossLevels: { readonly warnFrom: number; readonly stopFrom: number; readonly source: Source } = {
+const lossLevels: { readonly warnFrom: number; readonly stopFrom: number; readonly source: Source } = {
   warnFrom: 0.15,
   stopFrom: 0.3,
   source: judgement("no public general limit exists; the maker's figure goes before these"),

@@ -75,7 +75,7 @@ export const fluidUsed = (fill: Quantity, flush: Quantity): Quantity =>
 export const residueShare: Quantity = taken("s", uniform(2, 5), percent, `residue, ${sourceText(commonPractice)}`);
 
 /** Where the bands of the ratio meet. */
-export const balanceLevels: {
+const balanceLevels: {
   readonly low: number;
   readonly asExpected: number;
   readonly tooMuch: number;

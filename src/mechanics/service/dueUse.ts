@@ -74,13 +74,8 @@ export const rateAt = (use: Use, p: number): Quantity =>
 const sigmaOf = (cv: Quantity): number => sigma({ CV: cv }).value;
 
 /** Coefficients of variation of the rate to come. */
-export const firmVariation = taken(
-  "CV",
-  exactly(0.3),
-  one,
-  sourceText(judgement("owners' use from one season to the next")),
-);
-export const shortVariation = taken("CV", exactly(0.4), one, sourceText(judgement("use known from less than 60 days")));
+const firmVariation = taken("CV", exactly(0.3), one, sourceText(judgement("owners' use from one season to the next")));
+const shortVariation = taken("CV", exactly(0.4), one, sourceText(judgement("use known from less than 60 days")));
 
 const LEAST_DAYS = 14;
 const FIRM_DAYS = 60;

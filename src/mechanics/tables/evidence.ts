@@ -35,5 +35,3 @@ export const shareEvidence = {
   "by eye": row(0.2, estimated),
   assumed: row(0, judgement("taken as it stands")),
 } as const satisfies Record<string, EvidenceRow>;
-
-export type LengthEvidence = keyof typeof lengthEvidence;

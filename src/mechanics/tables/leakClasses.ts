@@ -24,6 +24,7 @@ export const leakClasses: Readonly<Record<LeakSight, LeakClass>> = {
   stream: { pmcs: "III", isoTr11340: 5, calls: "stop" },
 };
 
+/** Where the classes come from. */
 export const leakClassSources: Readonly<Record<"pmcs" | "isoTr11340" | "inUse", Source>> = {
   pmcs: published("US Army TM 5-3895-383-24, 1-10, and other manuals"),
   inUse: published("US Army TM 5-3895-369-14, 4-10"),

@@ -34,5 +34,5 @@ const howToGoOn = [
   "  npx turnsleft weigh port.json                  what is left, what it carries, what can be done",
   "  npx turnsleft weigh port.json --working        how every figure was got",
   "  npx turnsleft weigh port.json --svg port.svg   the picture",
-  "  npx turnsleft --help                           limits, strip, torque, convert",
+  "  npx turnsleft --help                           thread, limits, level, leak, cure, held and more",
 ];
