@@ -1,10 +1,12 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from "commander";
 import { commandMistake } from "./commandMistake.ts";
+import { blendCommand } from "./commands/blend.ts";
 import { convertCommand } from "./commands/convert.ts";
 import { cureCommand } from "./commands/cure.ts";
 import { dueCommand } from "./commands/due.ts";
 import { expandCommand } from "./commands/expand.ts";
+import { fluidCommand } from "./commands/fluid.ts";
 import { heldCommand } from "./commands/held.ts";
 import { leakCommand } from "./commands/leak.ts";
 import { levelCommand } from "./commands/level.ts";
@@ -43,6 +45,8 @@ const commands = [
   leakCommand,
   expandCommand,
   viscosityCommand,
+  blendCommand,
+  fluidCommand,
   dueCommand,
   heldCommand,
   convertCommand,

@@ -20,14 +20,12 @@ export function expansionLines(it: ExpansionInWords): readonly string[] {
   const way = `from ${it.from} to ${it.to}`;
   const span = grownRange_ml ? ` (${ends(grownRange_ml)} ml by its density)` : "";
   const grown = `${it.volume} ${grown_ml < 0 ? "shrink" : "grow"} by ${size(grown_ml)} ml${span} ${way}`;
-  const inCase =
-    net_ml === null ? "" : `; ${net_ml < 0 ? "short by" : "over"} ${size(net_ml)} ml once its ${metal} case`;
   return [
     ...(rise_mm === null ? [] : [`The level ${rise_mm < 0 ? "falls" : "rises"} ${size(rise_mm)} mm ${way}.`]),
     ...(grown_ml === 0
       ? ["Nothing changes: it is the same temperature."]
-      : [`${grown}${inCase && `${inCase} has ${grown_ml < 0 ? "shrunk" : "grown"} too`}.`]),
-    ...it.assumed.map(({ reading, value, source }) => `Assumed: ${reading} ${value} (${source}).`),
+      : [`${grown}${net_ml === null ? "" : `, ${size(net_ml)} ml more than its ${metal} case`}.`]),
+    ...it.assumed.map(({ reading, value, source }) => `Assumed: ${reading} ${value}; ${source}.`),
     "Read cold. After a run oil hangs on gears and walls for ten to twenty minutes and reads low; foam reads high.",
   ];
 }

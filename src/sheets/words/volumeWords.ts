@@ -1,8 +1,8 @@
 import type { BalanceBand, VolumeBalance } from "../../mechanics/fluid/volumeBalance.ts";
 import type { UnitPair } from "../../mechanics/fluid/volumeBalanceUnits.ts";
-import { distributionOf, type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
-import { L, ml } from "../../mechanics/quantity/unit.ts";
 import { quantile } from "../../mechanics/quantity/distribution.ts";
+import { distributionOf, type Quantity, standardUncertainty, valueIn } from "../../mechanics/quantity/quantity.ts";
+import { L, ml } from "../../mechanics/quantity/unit.ts";
 import { oddsText } from "./figures.ts";
 
 /** What came out against what should have, with the units its two figures were written in. */
@@ -64,7 +64,10 @@ function doubtLines({ band, odds }: VolumeBalance): readonly string[] {
 
 function beforeLines({ before }: VolumeBalance): readonly string[] {
   if (before.value <= 0) return ["Nothing was in it: look for damage from running dry before it is filled."];
-  const [low, high] = [0.05, 0.95].map((p) => quantile(distributionOf(before), p) * before.unit.inSI) as [number, number];
+  const [low, high] = [0.05, 0.95].map((p) => quantile(distributionOf(before), p) * before.unit.inSI) as [
+    number,
+    number,
+  ];
   return [`Before it was drained it held ${litres(low)} to ${litres(high)} L (9 in 10).`];
 }
 
@@ -72,7 +75,7 @@ const litres = (V: number): string => String(Number((V / L.inSI).toPrecision(2))
 
 function flushLines({ balance: { flushLeft }, flushPoured, used }: BalanceInWords): readonly string[] {
   return [
-    ...(flushLeft ? [flushText(valueIn(ml, flushLeft))] : []),
+    ...(flushLeft ? [flushText(flushLeft)] : []),
     ...(used
       ? [`For the bill: ${Number(valueIn(L, used).toPrecision(3))} L of fluid, the flush included.`]
       : flushPoured
@@ -81,14 +84,17 @@ function flushLines({ balance: { flushLeft }, flushPoured, used }: BalanceInWord
   ];
 }
 
-/** Two jugs of 3 % do not tell single millilitres of their difference. */
-function flushText(left_ml: number): string {
-  const rounded = Math.round(left_ml / 10) * 10;
-  if (rounded < 0) return `More flush came back than was poured, ${-rounded} ml: old oil came with it.`;
-  return rounded === 0
-    ? "All of the flush came back; it is not counted as fill."
-    : `Of the flush about ${rounded} ml stayed inside; it is not counted as fill.`;
+/** Two jugs do not tell the single millilitres of their difference. */
+function flushText(left: Quantity): string {
+  const [left_ml, doubt_ml] = [valueIn(ml, left), (2 * standardUncertainty(left)) / ml.inSI].map(toTens);
+  if (Math.abs(left_ml ?? 0) <= (doubt_ml ?? 0))
+    return `As much of the flush came back as two jugs can tell (within ${doubt_ml} ml); it is not counted as fill.`;
+  return (left_ml ?? 0) < 0
+    ? `More flush came back than was poured, about ${-(left_ml ?? 0)} ml: old oil came with it.`
+    : `Of the flush about ${left_ml} ml stayed inside; it is not counted as fill.`;
 }
+
+const toTens = (x: number): number => Math.round(x / 10) * 10;
 
 const bandWords: Readonly<Record<BalanceBand, string>> = {
   "far too little": "far too little. Is this the right unit? Look for another drain, or for a machine that ran dry.",

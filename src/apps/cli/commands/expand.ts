@@ -90,11 +90,11 @@ function answer(options: Options): void {
     volume: options.volume,
     from: options.from,
     to: options.to,
-    grown_ml: document.grown_ml,
+    grown_ml: valueIn(ml, grown),
     grownRange_ml,
     metal,
-    net_ml: document.net_ml,
-    rise_mm: document.levelRise_mm,
+    net_ml: net && valueIn(ml, net),
+    rise_mm: rise && valueIn(mm, rise),
     assumed,
   });
   print(options.json ?? false, document, [...lines, ...(options.working ? workingLines(steps) : [])]);

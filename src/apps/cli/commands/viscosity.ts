@@ -59,7 +59,10 @@ function answer(options: Options): void {
       ? null
       : quantityOption("--temperature", "t", "temperature", "20 °C", options.temperature);
   const { kv40, kv100, label, base } = options;
-  if (kv40 === undefined && kv100 === undefined && label !== undefined) return supposed(options, label, t, edition);
+  if (kv40 === undefined && kv100 === undefined && label !== undefined) {
+    supposed(options, label, t, edition);
+    return;
+  }
   if (kv40 === undefined || kv100 === undefined)
     throw mistaken(kv40 === undefined ? "--kv40" : "--kv100", null, "--kv40 and --kv100 together, or --label alone");
   if (base !== undefined)

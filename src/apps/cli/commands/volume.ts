@@ -1,14 +1,14 @@
 import type { Command } from "commander";
 import { type VolumeEvidence, volumeEvidence, volumeReading } from "../../../mechanics/fluid/levelReadings.ts";
 import { fluidUsed, residueShare, type VolumeBalance, volumeBalance } from "../../../mechanics/fluid/volumeBalance.ts";
-import { type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts";
+import { type Quantity, standardUncertainty, valueIn } from "../../../mechanics/quantity/quantity.ts";
 import { L, ml } from "../../../mechanics/quantity/unit.ts";
 import { working } from "../../../mechanics/quantity/working.ts";
 import { commonPractice, sourceText } from "../../../mechanics/tables/source.ts";
 import { mustStop, volumeLines } from "../../../sheets/words/volumeWords.ts";
 import { mistaken } from "../mistake.ts";
 import { positiveOption, quantityOption } from "../options.ts";
-import { digits, print, workingLines } from "../print.ts";
+import { decimals, digits, print, workingLines } from "../print.ts";
 
 type Options = {
   readonly out: string;
@@ -92,7 +92,7 @@ function document(
     ratio: digits(ratio.value, 3),
     band,
     stop: mustStop(balance),
-    odds: Object.fromEntries(Object.entries(odds).map(([key, p]) => [key, digits(Math.max(0, p), 2)])),
+    odds: Object.fromEntries(Object.entries(odds).map(([key, p]) => [key, decimals(p, 3)])),
     before_L: inLitres(before),
     fitsAsRead,
     unitPairs: fitsAsRead
@@ -104,6 +104,7 @@ function document(
           asWritten: it.asWritten,
         })),
     flushLeft_ml: flushLeft && digits(valueIn(ml, flushLeft), 2),
+    flushLeftUncertainty_ml: flushLeft && digits(standardUncertainty(flushLeft) / ml.inSI, 2),
     flushUsed_L: flush && inLitres(flush.poured),
     fluidUsed_L: used && inLitres(used),
     assumed: [
