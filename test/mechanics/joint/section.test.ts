@@ -2,11 +2,12 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { conditions } from "../../../src/mechanics/joint/port.ts";
 import { portSection, type SectionInput } from "../../../src/mechanics/joint/section.ts";
-import type { Outline, Point } from "../../../src/mechanics/joint/sectionOutline.ts";
+import type { Outline } from "../../../src/mechanics/joint/sectionOutline.ts";
 import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
 import { mm } from "../../../src/mechanics/quantity/unit.ts";
 import { metricThread } from "../../../src/mechanics/threads/metricThread.ts";
 import { agrees } from "../../published.ts";
+import { inside } from "./insideOutline.ts";
 
 /** M20x1.5 whole, with what the table of ISO 724 prints for D_1; d_3 by ISO 898-1. */
 const whole: SectionInput = {
@@ -240,15 +241,4 @@ function flankAngles_deg(outline: Outline): number[] {
     const slope = Math.abs((b.y_mm - a.y_mm) / (b.x_mm - a.x_mm));
     return [Math.round(((2 * Math.atan(slope) * 180) / Math.PI) * 1e6) / 1e6];
   });
-}
-
-/** Whether a point lies inside a convex outline by more than `by`. */
-function inside({ x_mm, y_mm }: Point, outline: Outline, by: number): boolean {
-  const sides = outline.map((a, i) => {
-    const b = outline[(i + 1) % outline.length] ?? a;
-    const length = Math.hypot(b.x_mm - a.x_mm, b.y_mm - a.y_mm);
-    return length < 1e-9 ? null : ((b.x_mm - a.x_mm) * (y_mm - a.y_mm) - (b.y_mm - a.y_mm) * (x_mm - a.x_mm)) / length;
-  });
-  const known = sides.filter((side) => side !== null);
-  return known.length > 2 && (known.every((side) => side > by) || known.every((side) => side < -by));
 }
