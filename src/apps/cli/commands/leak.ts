@@ -1,39 +1,26 @@
-import type { Command } from "commander";
+import { type Command, Option } from "commander";
 import { dropVolume, oilSurfaceTension, ordinaryDrop } from "../../../mechanics/fluid/drop.ts";
-import { type DripFlow, dripFlow } from "../../../mechanics/fluid/dropCount.ts";
-import { fallFor, type LossOverDistance, lossOverDistance } from "../../../mechanics/fluid/leakDistance.ts";
-import { type LeakTriage, leakTriage, stopSigns } from "../../../mechanics/fluid/leakTriage.ts";
-import { levelReading } from "../../../mechanics/fluid/levelReadings.ts";
-import { limitDistance } from "../../../mechanics/fluid/limitDistance.ts";
+import { dripFlow, type Range } from "../../../mechanics/fluid/dropCount.ts";
+import { fallFor } from "../../../mechanics/fluid/leakDistance.ts";
+import { type Lasting, type LeakTriage, leakTriage, stopSigns } from "../../../mechanics/fluid/leakTriage.ts";
+import { drawBack } from "../../../mechanics/fluid/levelVolumes.ts";
 import { exact, type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts";
-import { d, degC, kg_m3, km, ml, ml_d, mm } from "../../../mechanics/quantity/unit.ts";
-import { working } from "../../../mechanics/quantity/working.ts";
+import { d, degC, kg_m3, ml, ml_d, mm } from "../../../mechanics/quantity/unit.ts";
+import { type Step, working } from "../../../mechanics/quantity/working.ts";
 import { leakClasses, leakClassSources, leakSights } from "../../../mechanics/tables/leakClasses.ts";
 import { sourceText } from "../../../mechanics/tables/source.ts";
-import { limitFanSvg } from "../../../sheets/answer/limitFanSvg.tsx";
-import { classLines, distanceLines, dripLines, lossLines } from "../../../sheets/words/leakWords.ts";
-import { writeSvg } from "../files.ts";
+import { callerText, classLines, type DripInWords, dripLines } from "../../../sheets/words/leakWords.ts";
 import { mistaken } from "../mistake.ts";
 import { positiveOption } from "../options.ts";
 import { digits, print, workingLines } from "../print.ts";
-import { sightingsIn } from "../sightings.ts";
+import { type LeakDistanceOptions, overDistance, overReadings } from "./leakOverDistance.ts";
 
-type Options = {
+type Options = LeakDistanceOptions & {
   readonly look?: string;
   readonly drops?: string;
   readonly in?: string;
   readonly lipRadius?: string;
-  readonly toLimit?: string;
-  readonly perMm?: string;
-  readonly breather?: string;
   readonly signs?: string;
-  readonly fallen?: string;
-  readonly over?: string;
-  readonly readings?: string;
-  readonly limit?: string;
-  readonly svg?: string;
-  readonly working?: boolean;
-  readonly json?: boolean;
 };
 
 export function leakCommand(program: Command): void {
@@ -46,26 +33,41 @@ export function leakCommand(program: Command): void {
     .option("--lip-radius <length>", 'radius of the lip the drop hangs from, as "2 mm"')
     .option("--to-limit <height>", 'from the level to its low limit, as "8 mm"')
     .option("--per-mm <volume>", 'what a millimetre of level holds, as "22 ml/mm"')
-    .option("--breather <state>", "free, blocked or none; asked first")
+    .addOption(new Option("--breather <state>", "asked first").choices(["free", "blocked", "none"]))
     .option("--signs <signs>", "stop signs seen, with commas, or none; asked first")
     .option("--fallen <height>", 'what the level fell since the last service, as "12 mm"')
     .option("--over <distance>", 'the distance since then, as "5000 km"')
+    .option("--fill <volume>", 'the whole fill, as "2.4 L": the share that is gone, with --fallen')
     .option("--readings <file.csv>", "levels on the way: distance_km, below_mm")
     .option("--limit <height>", "the low limit below the lip, for --readings", "10 mm")
+    .option("--read-to <height>", "the standard error of one reading, for --readings", "1 mm")
     .option("--svg <file>", "write the fan of the distance to the limit, for --readings")
     .option("--working", "print how every figure was got")
     .option("--json", "one JSON document")
     .addHelpText("after", `\nStop signs: ${stopSigns.join(", ")}.`)
     .addHelpText(
       "after",
-      '\nExample:\n  turnsleft leak --drops 7 --in "10 min" --to-limit "8 mm" --per-mm "22 ml/mm" --breather free --signs none',
+      [
+        "\nExamples:",
+        '  turnsleft leak --drops 7 --in "10 min" --to-limit "8 mm" --per-mm "22 ml/mm" --breather free --signs none',
+        '  turnsleft leak --fallen "12 mm" --per-mm "18 ml/mm" --over "5000 km"',
+        "  turnsleft leak --readings examples/levels.csv",
+      ].join("\n"),
     )
     .action((options: Options) => {
-      if (options.look) return look(options.look, options);
-      if (options.readings) return overReadings(options.readings, options);
-      if (options.fallen) return overDistance(options.fallen, options);
+      oneWay(options);
+      if (options.readings !== undefined) return overReadings(options.readings, options);
+      if (options.fallen !== undefined) return overDistance(options.fallen, options);
+      if (options.look !== undefined) return look(options.look, options);
       drip(options);
     });
+}
+
+/** A leak is told in one way at a time: what was typed for another would go unheard. */
+function oneWay({ drops, fallen, readings, look }: Options): void {
+  const ways = { "--drops": drops, "--fallen": fallen, "--readings": readings, "--look": look };
+  const [first, second] = Object.entries(ways).filter(([, text]) => text !== undefined);
+  if (first && second) throw mistaken(second[0], second[1] ?? null, `nothing beside ${first[0]}: one or the other`);
 }
 
 function look(text: string, { json = false }: Options): void {
@@ -77,53 +79,56 @@ function look(text: string, { json = false }: Options): void {
 }
 
 function drip(options: Options): void {
-  if (!options.drops || !options.in)
-    throw mistaken("--drops", options.drops ?? "nothing", "--drops and --in together, or --fallen, or --readings");
-  if (!/^\d+$/.test(options.drops)) throw mistaken("--drops", options.drops, "a whole number of drops, as 7");
+  if (options.drops === undefined)
+    throw mistaken("--drops", null, "--drops and --in, or --fallen, --readings or --look");
+  if (options.in === undefined) throw mistaken("--in", null, 'the time the drops were counted in, as "10 min"');
+  if (!/^\d{1,6}$/.test(options.drops)) throw mistaken("--drops", options.drops, "a whole number of drops, as 7");
   const time = positiveOption("--in", "t", "time", "10 min", options.in);
-  const flow = dripFlow({ drops: Number(options.drops), time, id: "--drops" }, dropOf(options.lipRadius), 0.95);
-  const k = options.perMm ? positiveOption("--per-mm", "k", "volume per length", "22 ml/mm", options.perMm) : null;
-  const margin = k && options.toLimit ? marginOf(k, options.toLimit) : null;
-  const triage = leakTriage(
-    { stopSigns: signsOf(options.signs), breather: breatherOf(options.breather) },
-    margin ?? nothingKnown,
-    flow,
+  const drops = Number(options.drops);
+  const flow = dripFlow({ drops, time, id: "--drops" }, dropOf(options.lipRadius), 0.95);
+  const perHeight = options.perMm
+    ? positiveOption("--per-mm", "k", "volume per length", "22 ml/mm", options.perMm)
+    : null;
+  const margin = marginOf(perHeight, options.toLimit);
+  const answers = { stopSigns: signsOf(options.signs), breather: options.breather ?? null };
+  const triage = leakTriage(answers, margin ?? exact("V", 0, ml, "no limit given"), flow);
+  // Without a margin nothing can be said of days; signs and questions stand all the same.
+  const told = margin || (triage.type !== "lasts" && triage.type !== "margin used up") ? triage : null;
+  const fallADay = perHeight && { bySize: fallOf(flow.bySize, perHeight), honest: fallOf(flow.honest, perHeight) };
+  const found: DripInWords = { drops, flow, triage: told, fallADay };
+  const steps = working(
+    flow.flow,
+    ...ends(flow.bySize),
+    ...ends(flow.honest),
+    ...daysOf(told),
+    ...(fallADay ? ends(fallADay.bySize) : []),
   );
-  const told = margin || triage.type !== "margin used up" ? triage : null;
-  const steps = working(flow.flow, flow.honest.low, flow.honest.high);
-  print(options.json ?? false, dripDocument(flow, told, margin !== null, steps), [
-    ...dripLines(flow, margin ? told : withoutDays(triage), k),
+  print(options.json ?? false, document(found, steps), [
+    ...dripLines(found),
     ...(options.working ? workingLines(steps) : []),
   ]);
 }
 
-const nothingKnown = exact("V", 0, ml, "no limit given");
-
-/** Without a margin nothing can be said of days; signs and questions stand all the same. */
-const withoutDays = (triage: LeakTriage): LeakTriage | null =>
-  triage.type === "lasts" || triage.type === "margin used up" ? null : triage;
-
 function dropOf(lipRadius: string | undefined) {
-  if (!lipRadius) return ordinaryDrop;
+  if (lipRadius === undefined) return ordinaryDrop;
   const r = positiveOption("--lip-radius", "r", "length", "2 mm", lipRadius);
-  const found = dropVolume(
-    r,
-    oilSurfaceTension(exact("T", 20, degC)),
-    exact("rho", 877, kg_m3, "gear oil at 20 °C (from memory)"),
-  );
-  if (!found.ok)
-    throw mistaken("--lip-radius", lipRadius, "a lip of about 0.5 to 6 mm: outside it the law of drops does not hold");
-  return found.drop;
+  const rho = exact("rho", 877, kg_m3, "gear oil at 20 °C (from memory)");
+  const found = dropVolume(r, oilSurfaceTension(exact("T", 20, degC, "taken: the oil as it drips, parked")), rho);
+  if (found.ok) return found.drop;
+  throw mistaken("--lip-radius", lipRadius, "a lip of about 0.5 to 6 mm: outside it the law of drops does not hold");
 }
 
-function marginOf(k: Quantity, toLimit: string): Quantity {
-  const height = positiveOption("--to-limit", "Dh", "length", "8 mm", toLimit);
-  return exact(
-    "V",
-    valueIn(ml, { ...height, value: height.value * k.value, unit: ml }),
-    ml,
-    "height to the limit times the volume of a millimetre",
-  );
+/** What the level holds above its limit; null where one of the two was not given. */
+function marginOf(perHeight: Quantity | null, toLimit: string | undefined): Quantity | null {
+  if (toLimit === undefined) return null;
+  const above = positiveOption("--to-limit", "h", "length", "8 mm", toLimit);
+  return perHeight && drawBack(perHeight, above, exact("h_L", 0, mm, "counted from the limit"));
+}
+
+/** The fall of the level that what is lost in a day makes. */
+function fallOf({ low, high }: Range, k: Quantity): Range {
+  const inADay = (Q: Quantity): Quantity => fallFor(exact("V", valueIn(ml_d, Q), ml, "lost in a day"), k);
+  return { low: inADay(low), high: inADay(high) };
 }
 
 function signsOf(text: string | undefined) {
@@ -136,70 +141,37 @@ function signsOf(text: string | undefined) {
   });
 }
 
-function breatherOf(text: string | undefined) {
-  if (text === undefined) return null;
-  if (text === "free" || text === "blocked" || text === "none") return text;
-  throw mistaken("--breather", text, "free, blocked or none");
-}
+const ends = ({ low, high }: Range): readonly Quantity[] => [low, high];
 
-function dripDocument(flow: DripFlow, triage: LeakTriage | null, margin: boolean, steps: ReturnType<typeof working>) {
-  const perDay = (it: Quantity): number => digits(valueIn(ml_d, it), 2);
-  const days = (it: Quantity | null): number | null => it && digits(valueIn(d, it), 2);
-  const lasting = margin && triage?.type === "lasts" ? triage : null;
+const daysOf = (triage: LeakTriage | null): readonly Quantity[] =>
+  triage?.type === "lasts"
+    ? [triage.parked, triage.parkedHonest, triage.driven]
+        .flatMap(({ low, high }) => [low, high])
+        .filter((it) => it !== null)
+    : [];
+
+function document(found: DripInWords, steps: readonly Step[]) {
+  const { flow, triage, fallADay, drops } = found;
+  const volumes = (range: Range): readonly number[] => ends(range).map((it) => digits(valueIn(ml_d, it), 2));
+  const falls = (range: Range): readonly number[] => ends(range).map((it) => digits(valueIn(mm, it), 2));
+  const days = ({ low, high }: Lasting): readonly (number | null)[] =>
+    [low, high].map((it) => it && digits(valueIn(d, it), 2));
+  const lasting = triage?.type === "lasts" ? triage : null;
   return {
-    perDay_ml: perDay(flow.flow),
-    bySize_ml: [perDay(flow.bySize.low), perDay(flow.bySize.high)],
-    honest_ml: [perDay(flow.honest.low), perDay(flow.honest.high)],
-    triage: margin ? (triage?.type ?? null) : (triage && withoutDays(triage)?.type) || null,
-    parked_days: lasting && [days(lasting.parked.low), days(lasting.parked.high)],
-    parkedHonest_days: lasting && [days(lasting.parkedHonest.low), days(lasting.parkedHonest.high)],
-    driven_days: lasting && [days(lasting.driven.low), days(lasting.driven.high)],
+    perDay_ml: digits(valueIn(ml_d, flow.flow), 2),
+    bySize_ml: volumes(flow.bySize),
+    honest_ml: volumes(flow.honest),
+    bySize_mm: fallADay && falls(fallADay.bySize),
+    honest_mm: fallADay && falls(fallADay.honest),
+    pmcs: drops > 0 ? leakClasses.drip.pmcs : null,
+    isoTr11340: drops > 0 ? leakClasses.drip.isoTr11340 : null,
+    triage: triage?.type ?? null,
+    signs: triage?.type === "do not drive" ? triage.signs : [],
+    questions: triage?.type === "ask first" ? triage.questions : [],
+    parked_days: lasting && days(lasting.parked),
+    parkedHonest_days: lasting && days(lasting.parkedHonest),
+    driven_days: lasting && days(lasting.driven),
+    message: callerText(found),
     working: steps,
   };
-}
-
-function overDistance(fallen: string, options: Options): void {
-  const k = positiveOption("--per-mm", "k", "volume per length", "22 ml/mm", options.perMm ?? "");
-  const distance = positiveOption("--over", "s", "length", "5000 km", options.over ?? "");
-  const fall = positiveOption("--fallen", "h", "length", "12 mm", fallen);
-  const then = levelReading(0, mm, "wire hook", "level after the last service");
-  const now = levelReading(-valueIn(mm, fall), mm, "wire hook", "--fallen");
-  const loss = lossOverDistance(k, then, now, { ...distance, unit: km });
-  const steps = working(loss.lost, ...(loss.type === "loses" ? [loss.perDistance] : [loss.most]));
-  print(options.json ?? false, lossDocument(loss, k, steps), [
-    ...lossLines(loss),
-    ...(options.working ? workingLines(steps) : []),
-  ]);
-}
-
-function lossDocument(loss: LossOverDistance, k: Quantity, steps: ReturnType<typeof working>) {
-  const lost = valueIn(ml, loss.lost);
-  return {
-    type: loss.type,
-    lost_ml: digits(lost, 2),
-    fallen_mm: digits(valueIn(mm, fallFor(loss.lost, k)), 2),
-    per100km_ml: loss.type === "loses" ? digits(loss.per100km_ml, 2) : null,
-    working: steps,
-  };
-}
-
-function overReadings(file: string, options: Options): void {
-  const sightings = sightingsIn(file);
-  const limit = positiveOption("--limit", "y_L", "length", "10 mm", options.limit ?? "10 mm");
-  const s = exact("s", 1, mm, "a wire hook tells a level to 1 mm (judgement)");
-  const reached = limitDistance(sightings, limit, s, 0.9);
-  const steps = reached.type === "reached" ? working(reached.at, reached.earliest, reached.latest) : [];
-  if (options.svg) writeSvg(options.svg, limitFanSvg(sightings, limit, reached));
-  const kilometres = (it: Quantity): number => digits(valueIn(km, it), 3);
-  const known = reached.type === "reached" ? reached : null;
-  const document = {
-    type: reached.type,
-    at_km: known && kilometres(known.at),
-    earliest_km: known && kilometres(known.earliest),
-    latest_km: known && kilometres(known.latest),
-    left_km: known && kilometres(known.left),
-    leftAtLeast_km: known && kilometres(known.leftAtLeast),
-    working: steps,
-  };
-  print(options.json ?? false, document, [...distanceLines(reached), ...(options.working ? workingLines(steps) : [])]);
 }

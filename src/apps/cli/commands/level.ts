@@ -1,88 +1,78 @@
-import type { Command } from "commander";
-import { type Calibration, calibration } from "../../../mechanics/fluid/levelCalibration.ts";
-import {
-  allowedBelowLip,
-  type LevelVerdict,
-  levelVerdict,
-  lip,
-  type Overflow,
-  overflow,
-} from "../../../mechanics/fluid/levelLip.ts";
-import { levelReading, volumeReading } from "../../../mechanics/fluid/levelReadings.ts";
-import { drawBack, type Strokes, strokes } from "../../../mechanics/fluid/levelVolumes.ts";
-import { type LevelOnTheLevel, levelOnTheLevel } from "../../../mechanics/fluid/tilt.ts";
-import { exactly, normal } from "../../../mechanics/quantity/distribution.ts";
-import { exact, type Quantity, reading, standardUncertainty, valueIn } from "../../../mechanics/quantity/quantity.ts";
-import { deg, ml, ml_mm, mm } from "../../../mechanics/quantity/unit.ts";
-import { working } from "../../../mechanics/quantity/working.ts";
+import { type Command, Option } from "commander";
+import { caseMetals } from "../../../mechanics/fluid/expansionInCase.ts";
+import { type Quantity, standardUncertainty, valueIn } from "../../../mechanics/quantity/quantity.ts";
+import { ml, ml_mm, mm } from "../../../mechanics/quantity/unit.ts";
+import { type Step, working } from "../../../mechanics/quantity/working.ts";
 import { levelGaugeSvg } from "../../../sheets/answer/levelGaugeSvg.tsx";
-import { levelLines } from "../../../sheets/words/levelWords.ts";
+import { type LevelInWords, levelLines } from "../../../sheets/words/levelWords.ts";
 import { writeSvg } from "../files.ts";
 import { mistaken } from "../mistake.ts";
-import { positiveOption, quantityOption } from "../options.ts";
 import { digits, print, workingLines } from "../print.ts";
+import { type LevelOptions, levelFound } from "./levelFound.ts";
+import { shapes } from "./levelShape.ts";
 
-type Options = {
-  readonly drawn?: string;
-  readonly fallen?: string;
-  readonly perMm?: string;
-  readonly below?: string;
-  readonly allowed?: string;
-  readonly target?: string;
-  readonly pour?: string;
-  readonly syringe: string;
-  readonly tilt?: string;
-  readonly offset?: string;
-  readonly fill?: string;
-  readonly svg?: string;
-  readonly working?: boolean;
-  readonly json?: boolean;
-};
-
-/** What `level` found: what a millimetre holds, and what that means for the level as it stands. */
-export type LevelFound = {
-  readonly perHeight: Quantity;
-  readonly calibration: Extract<Calibration, { type: "known" }> | null;
-  readonly level: Quantity | null;
-  readonly lowest: Quantity;
-  readonly verdict: LevelVerdict | null;
-  readonly toLip: Quantity | null;
-  readonly toTarget: { readonly volume: Quantity; readonly strokes: Strokes } | null;
-  readonly overflow: Overflow | null;
-  readonly tilt: LevelOnTheLevel | null;
-};
+type Options = LevelOptions & { readonly svg?: string; readonly working?: boolean; readonly json?: boolean };
 
 export function levelCommand(program: Command): void {
   program
     .command("level")
-    .description("what a millimetre of level holds, and how far a level is from its lip")
+    .description("what a millimetre of level holds, how far a level is from its lip, and where to fill")
     .option("--drawn <volume>", 'a volume drawn out between two readings, as "60 ml"')
     .option("--fallen <height>", 'what the level fell by it, as "2.7 mm"')
     .option("--per-mm <volume>", 'what a millimetre holds, where it is known, as "22 ml/mm"')
-    .option("--below <height>", 'the level below the lip as it stands, as "8 mm"')
+    .addOption(new Option("--shape <shape>", "of the case inside, where nothing was drawn; lying").choices([...shapes]))
+    .option("--length <length>", "inside, of a box, cylinder or ellipse")
+    .option("--width <length>", "inside; the diameter of a cylinder or ball")
+    .option("--height <length>", "inside, of an ellipse or box")
+    .option("--depth <length>", "of the oil above the lowest point inside")
+    .option("--gears", "take off what gears and shafts usually cut of the surface")
+    .option("--below <height>", 'the level below the lip as it was read, as "8 mm"')
     .option("--allowed <height>", "the lowest level that is left as it is, below the lip; 5 mm is common practice")
     .option("--target <height>", 'the level wanted, below the lip, as "0 mm"')
     .option("--pour <volume>", 'what is about to be poured in, as "200 ml"')
     .option("--syringe <volume>", "what the syringe holds", "60 ml")
-    .option("--tilt <angle>", 'the hole lower by this angle than level, as "1 °"')
+    .option("--tilt <angle>", 'the side of the hole lower by this angle than level, as "1 °"')
+    .option("--tilt-across <angle>", "the same across it")
     .option("--offset <length>", 'from the middle of the oil to the hole, along the tilt, as "140 mm"')
-    .option("--fill <volume>", 'the whole fill, where it is known, as "2.4 L"')
+    .option("--offset-across <length>", "the same across it")
+    .option("--oil <temperature>", 'the oil as its level was read, as "55 °C"')
+    .option("--at <temperature>", 'the temperature the level is counted at, as "20 °C"')
+    .option("--settled", "the oil stood for ten minutes before it was read")
+    .addOption(new Option("--case <metal>", "what the case is cast of").choices([...caseMetals]))
+    .option("--fill <volume>", 'the whole fill, as "2.4 L"')
+    .option("--doubtful [temperature]", 'the seal is doubtful: where to fill, for oil that gets as hot as "90 °C"')
     .option("--svg <file>", "write the level gauge")
     .option("--working", "print how every figure was got")
     .option("--json", "one JSON document")
-    .addHelpText("after", '\nExample:\n  turnsleft level --drawn "60 ml" --fallen "2.7 mm" --below "8 mm"')
+    .addHelpText(
+      "after",
+      [
+        "\nExamples:",
+        '  turnsleft level --drawn "60 ml" --fallen "2.7 mm" --below "8 mm" --allowed "8 mm" --target "0 mm"',
+        '  turnsleft level --per-mm "22 ml/mm" --below "8 mm" --oil "55 °C" --at "20 °C" --fill "2.4 L" --doubtful "90 °C"',
+        '  turnsleft level --shape box --length "150 mm" --width "120 mm" --depth "70 mm" --gears',
+      ].join("\n"),
+    )
     .action(answer);
 }
 
 function answer(options: Options): void {
   const found = levelFound(options);
-  const steps = working(
-    found.perHeight,
-    ...[found.toLip, found.toTarget?.volume, found.overflow?.volume].filter((it) => it != null),
-  );
+  const { perHeight, shape, level, cold, lowest, toLip, fillTarget, toTarget, overflow } = found;
+  const asked = [
+    perHeight,
+    shape?.volume,
+    cold?.level ?? level,
+    toLip,
+    fillTarget?.level,
+    toTarget?.volume,
+    overflow?.volume,
+  ];
+  const steps = working(...asked.filter((it) => it != null));
   if (options.svg) {
-    if (!found.level) throw mistaken("--svg", options.svg, "a level to draw: give --below");
-    writeSvg(options.svg, levelGaugeSvg(found.level, found.lowest, found.perHeight));
+    const drawn = cold?.level ?? level;
+    if (!drawn) throw mistaken("--svg", options.svg, "a level to draw: give --below, read as it stands level");
+    writeSvg(options.svg, levelGaugeSvg(drawn, lowest, perHeight));
   }
   print(options.json ?? false, document(found, steps), [
     ...levelLines(found),
@@ -90,92 +80,43 @@ function answer(options: Options): void {
   ]);
 }
 
-function levelFound(options: Options): LevelFound {
-  const known = options.perMm ? null : calibrated(options);
-  const perHeight =
-    known?.perHeight ?? positiveOption("--per-mm", "k", "volume per length", "22 ml/mm", options.perMm ?? "");
-  const tilt = options.tilt ? tiltOf(options) : null;
-  const read = options.below ? below("--below", options.below) : null;
-  const level = tilt?.type === "corrected" ? tilt.level : read;
-  const lowest = options.allowed ? negative("--allowed", "h_min", options.allowed) : allowedBelowLip;
-  const target = options.target ? negative("--target", "h_t", options.target) : null;
-  const toTarget = level && target ? drawBack(perHeight, level, target) : null;
-  const syringe = positiveOption("--syringe", "V", "volume", "60 ml", options.syringe);
-  const pour = options.pour ? positiveOption("--pour", "V_f", "volume", "200 ml", options.pour) : null;
+/** Volumes to fill are positive, levels below the lip negative. */
+function document(found: LevelInWords, steps: readonly Step[]) {
+  const { perHeight, calibration, shape, read, tilt, level, cold, toLip, fillTarget, toTarget, overflow } = found;
   return {
-    perHeight,
-    calibration: known,
-    level,
-    lowest,
-    verdict: level && levelVerdict(level, lowest),
-    toLip: level && drawBack(perHeight, level, lip),
-    toTarget: toTarget && {
-      volume: toTarget,
-      strokes: strokes({ ...toTarget, value: Math.abs(toTarget.value) }, syringe),
-    },
-    overflow: pour && level ? overflow(perHeight, level, pour) : null,
-    tilt,
-  };
-}
-
-/** Two readings against the lip whose difference is what the level fell; the wire hook reads each to half a millimetre. */
-function calibrated({ drawn, fallen, fill }: Options): Extract<Calibration, { type: "known" }> {
-  if (!drawn || !fallen) throw mistaken("--drawn", drawn ?? "nothing", "--drawn and --fallen together, or --per-mm");
-  const volume = positiveOption("--drawn", "V", "volume", "60 ml", drawn);
-  const fall = positiveOption("--fallen", "Dh", "length", "2.7 mm", fallen);
-  const whole = fill ? positiveOption("--fill", "V_fill", "volume", "2.4 L", fill) : null;
-  const at = (symbol: string, value: number): Quantity =>
-    reading(symbol, normal(value, hookTwice_mm), mm, symbol, "wire hook, one lip");
-  const known = calibration(
-    volumeReading(valueIn(ml, volume), ml, "60 ml syringe", "--drawn"),
-    at("h_1", 0),
-    at("h_2", -valueIn(mm, fall)),
-    whole,
-  );
-  if (known.type === "known") return known;
-  throw mistaken(
-    "--fallen",
-    fallen,
-    known.type === "fall too small" ? `at least ${known.least_mm.toFixed(1)} mm: draw more` : "a level that fell",
-  );
-}
-
-/** Two readings at one lip by the same hand tell their difference better than either tells the level. */
-const hookTwice_mm = 0.5;
-
-const below = (name: string, text: string): Quantity =>
-  levelReading(-valueIn(mm, quantityOption(name, "h", "length", "8 mm", text)), mm, "wire hook", name);
-
-const negative = (name: string, symbol: string, text: string): Quantity =>
-  exact(symbol, -valueIn(mm, quantityOption(name, symbol, "length", "5 mm", text)), mm, "as given");
-
-function tiltOf({ tilt = "", offset, below: read }: Options): LevelOnTheLevel {
-  if (!read) throw mistaken("--tilt", tilt, "a level to correct: give --below");
-  const phi = quantityOption("--tilt", "phi", "angle", "1 °", tilt);
-  const angle = reading("phi", normal(valueIn(deg, phi), 0.3), deg, "--tilt", "inclinometer, flipped");
-  const level = { phi: angle, theta: reading("theta", exactly(0), deg, "theta", "not given") };
-  const x = offset ? positiveOption("--offset", "x", "length", "140 mm", offset) : null;
-  const surface = { x, y: exact("y", 0, mm), halfLength: null, halfWidth: null, roomToStep: null };
-  return levelOnTheLevel(below("--below", read), level, surface);
-}
-
-function document(found: LevelFound, steps: ReturnType<typeof working>) {
-  const { perHeight, calibration: known, level, verdict, toLip, toTarget, overflow: over, tilt } = found;
-  const k = valueIn(ml_mm, perHeight);
-  return {
-    perMillimetre_ml: digits(k, 4),
+    perMillimetre_ml: digits(valueIn(ml_mm, perHeight), 3),
     perMillimetreUncertainty_ml: digits(standardUncertainty(perHeight) / ml_mm.inSI, 2),
-    strength: known?.strength ?? null,
-    betterDraw_ml: known && Math.ceil(known.betterDraw_ml / 10) * 10,
-    plausibility: known?.plausibility ?? null,
-    level_mm: level && digits(valueIn(mm, level), 3),
-    verdict,
-    shortOfLip_ml: toLip && digits(-valueIn(ml, toLip), 3),
-    shortOfLipUncertainty_ml: toLip && digits(standardUncertainty(toLip) / ml.inSI, 2),
-    toTarget_ml: toTarget && digits(-valueIn(ml, toTarget.volume), 3),
-    strokes: toTarget && { full: toTarget.strokes.full, last_ml: digits(toTarget.strokes.last_ml, 2) },
-    overflow: over && { verdict: over.verdict, volume_ml: digits(Math.max(0, valueIn(ml, over.volume)), 3) },
+    strength: calibration?.strength ?? null,
+    betterDraw_ml: calibration && Math.ceil(calibration.betterDraw_ml / 10) * 10,
+    plausibility: calibration?.plausibility ?? null,
+    contents_ml: shape && digits(valueIn(ml, shape.volume), 3),
+    read_mm: read && lengthIn_mm(read),
     tilt: tilt?.type ?? null,
+    tiltShift_mm: tilt?.type === "corrected" ? lengthIn_mm(tilt.shift) : null,
+    tiltBound_mm: tilt?.type === "bounded" ? lengthIn_mm(tilt.bound) : null,
+    level_mm: level && lengthIn_mm(level),
+    levelUncertainty_mm: level && uncertaintyIn_mm(level),
+    warmRise_mm: cold && digits(valueIn(mm, cold.rise), 2),
+    cold_mm: cold && lengthIn_mm(cold.level),
+    coldUncertainty_mm: cold && uncertaintyIn_mm(cold.level),
+    coldReading: cold?.reading ?? null,
+    verdict: found.verdict,
+    shortOfLip_ml: toLip && toFill_ml(toLip),
+    shortOfLipUncertainty_ml: toLip && digits(standardUncertainty(toLip) / ml.inSI, 2),
+    fillTo_mm: fillTarget && lengthIn_mm(fillTarget.level),
+    fillToBecause: fillTarget?.because ?? null,
+    toTarget_ml: toTarget && toFill_ml(toTarget.volume),
+    strokes: toTarget && { full: toTarget.strokes.full, last_ml: digits(toTarget.strokes.last_ml, 2) },
+    overflow: overflow && {
+      verdict: overflow.verdict,
+      volume_ml: digits(Math.max(0, valueIn(ml, overflow.volume)), 3),
+      uncertainty_ml: digits(standardUncertainty(overflow.volume) / ml.inSI, 2),
+    },
+    assumed: found.assumed,
     working: steps,
   };
 }
+
+const lengthIn_mm = (it: Quantity): number => digits(valueIn(mm, it), 3) + 0;
+const uncertaintyIn_mm = (it: Quantity): number => digits(standardUncertainty(it) / mm.inSI, 2);
+const toFill_ml = (drawnOut: Quantity): number => digits(-valueIn(ml, drawnOut), 3) + 0;

@@ -1,0 +1,190 @@
+import { type Calibration, calibration } from "../../../mechanics/fluid/levelCalibration.ts";
+import { levelAtReference } from "../../../mechanics/fluid/levelHotCold.ts";
+import {
+  allowedBelowLip,
+  type FillTarget,
+  fillTargetDoubtful,
+  levelVerdict,
+  lip,
+  overflow,
+} from "../../../mechanics/fluid/levelLip.ts";
+import { levelReading, volumeReading } from "../../../mechanics/fluid/levelReadings.ts";
+import { drawBack, strokes } from "../../../mechanics/fluid/levelVolumes.ts";
+import { flippedReading, type LevelOnTheLevel, levelOnTheLevel } from "../../../mechanics/fluid/tilt.ts";
+import { normal } from "../../../mechanics/quantity/distribution.ts";
+import { exact, type Quantity, reading, valueIn } from "../../../mechanics/quantity/quantity.ts";
+import { deg, ml, mm } from "../../../mechanics/quantity/unit.ts";
+import { volumeFigure } from "../../../sheets/words/levelFigures.ts";
+import type { LevelInWords } from "../../../sheets/words/levelWords.ts";
+import { mistaken } from "../mistake.ts";
+import { positiveOption, quantityOption } from "../options.ts";
+import { type ShapeFound, type ShapeOptions, shapeFound } from "./levelShape.ts";
+import { riseTo, type WarmthOptions, warmthAssumed } from "./levelWarmth.ts";
+
+export type LevelOptions = ShapeOptions &
+  WarmthOptions & {
+    readonly drawn?: string;
+    readonly fallen?: string;
+    readonly perMm?: string;
+    readonly below?: string;
+    readonly allowed?: string;
+    readonly target?: string;
+    readonly pour?: string;
+    readonly syringe: string;
+    readonly tilt?: string;
+    readonly tiltAcross?: string;
+    readonly offset?: string;
+    readonly offsetAcross?: string;
+  };
+
+/** All that the options let one say of a level. @throws InputMistake */
+export function levelFound(options: LevelOptions): LevelInWords {
+  oneWay(options);
+  const shape = options.shape ? shapeFound(options.shape, options) : null;
+  const known = shape || options.perMm ? null : calibrated(options);
+  const perHeight =
+    shape?.perHeight ??
+    known?.perHeight ??
+    positiveOption("--per-mm", "k", "volume per length", "22 ml/mm", options.perMm ?? "");
+  if (options.below === undefined) needsBelow(options);
+  const read = options.below === undefined ? null : below(options.below);
+  const tilt = read && (options.tilt || options.tiltAcross) ? standing(read, options, shape) : null;
+  const level = tilt ? (tilt.type === "corrected" || tilt.type === "bounded" ? tilt.level : null) : read;
+  const cold = level && options.oil !== undefined ? atReference(level, options.oil, perHeight, options) : null;
+  const lowest = options.allowed ? negative("--allowed", "h_min", options.allowed) : allowedBelowLip;
+  const fillTarget = fillTargetOf(options, perHeight, lowest);
+  const target = options.target ? negative("--target", "h_t", options.target) : (fillTarget?.level ?? null);
+  const now = cold?.level ?? level;
+  const poured = options.pour ? positiveOption("--pour", "V_f", "volume", "200 ml", options.pour) : null;
+  return {
+    perHeight,
+    calibration: known,
+    shape: shape?.contents ?? null,
+    read,
+    tilt,
+    level,
+    cold,
+    lowest,
+    verdict: now && levelVerdict(now, lowest),
+    toLip: now && drawBack(perHeight, now, lip),
+    fillTarget,
+    toTarget: now && target && drawnTo(target, drawBack(perHeight, now, target), options.syringe),
+    overflow: poured && level ? { ...overflow(perHeight, level, poured), poured } : null,
+    assumed: [
+      ...(options.allowed || !read
+        ? []
+        : [{ reading: "lowest allowed", value: "5 mm below", source: "common practice" }]),
+      ...(cold || typeof options.doubtful === "string" ? warmthAssumed(options) : []),
+    ],
+  };
+}
+
+/** A millimetre is known in one way: two ways would have to agree, and one of them would go unheard. */
+function oneWay({ perMm, shape, drawn }: LevelOptions): void {
+  const [first, second] = Object.entries({ "--per-mm": perMm, "--shape": shape, "--drawn": drawn }).filter(
+    ([, text]) => text !== undefined,
+  );
+  if (first && second) throw mistaken(second[0], second[1] ?? null, `nothing beside ${first[0]}: one or the other`);
+}
+
+/** What is asked of a level needs one. */
+function needsBelow(options: LevelOptions): void {
+  for (const [name, text] of [
+    ["--tilt", options.tilt],
+    ["--tilt-across", options.tiltAcross],
+    ["--oil", options.oil],
+    ["--pour", options.pour],
+    ["--target", options.target],
+  ] as const)
+    if (text !== undefined) throw mistaken("--below", null, `the level as it was read, as "8 mm", with ${name}`);
+}
+
+/** Two readings against the lip whose difference is what the level fell; the wire hook reads each to half a millimetre. */
+function calibrated({ drawn, fallen, fill }: LevelOptions): Extract<Calibration, { type: "known" }> {
+  if (!drawn) throw mistaken("--drawn", null, "--drawn and --fallen together, or --per-mm, or --shape");
+  if (!fallen) throw mistaken("--fallen", null, 'what the level fell by --drawn, as "2.7 mm"');
+  const volume = positiveOption("--drawn", "V", "volume", "60 ml", drawn);
+  const fall = positiveOption("--fallen", "Dh", "length", "2.7 mm", fallen);
+  const whole = fill ? positiveOption("--fill", "V_fill", "volume", "2.4 L", fill) : null;
+  const at = (symbol: string, value: number): Quantity =>
+    reading(symbol, normal(value, hookTwice_mm), mm, symbol, "wire hook, one lip");
+  const known = calibration(
+    volumeReading(valueIn(ml, volume), ml, "60 ml syringe", "--drawn"),
+    at("h_1", 0),
+    at("h_2", -valueIn(mm, fall)),
+    whole,
+  );
+  if (known.type === "known") return known;
+  throw mistaken(
+    "--fallen",
+    fallen,
+    known.type === "fall too small"
+      ? `at least ${(Math.ceil(10 * known.least_mm) / 10).toFixed(1)} mm: draw more`
+      : "a level that fell",
+  );
+}
+
+/** Two readings at one lip by the same hand tell their difference better than either tells the level. */
+const hookTwice_mm = 0.5;
+
+const below = (text: string): Quantity =>
+  levelReading(-valueIn(mm, quantityOption("--below", "h", "length", "8 mm", text)), mm, "wire hook", "--below");
+
+const negative = (name: string, symbol: string, text: string): Quantity =>
+  exact(symbol, -valueIn(mm, quantityOption(name, symbol, "length", "5 mm", text)), mm, "as given");
+
+/** The level as it would be standing level; an angle that was not given is taken as none. */
+function standing(read: Quantity, options: LevelOptions, shape: ShapeFound | null): LevelOnTheLevel {
+  const { tilt, tiltAcross, offset, offsetAcross } = options;
+  const angle = (name: string, symbol: "phi" | "theta", text: string): Quantity => {
+    const degrees = valueIn(deg, quantityOption(name, symbol, "angle", "1 °", text));
+    return flippedReading(symbol, degrees, -degrees, name).angle;
+  };
+  const place = (
+    name: string,
+    symbol: string,
+    text: string | undefined,
+    tilted: string | undefined,
+  ): Quantity | null => {
+    if (text === undefined) return tilted === undefined ? exact(symbol, 0, mm, "not tilted that way") : null;
+    return exact(symbol, valueIn(mm, quantityOption(name, symbol, "length", "140 mm", text)), mm, "as given");
+  };
+  const none = (symbol: string): Quantity => exact(symbol, 0, deg, "as given: not tilted that way");
+  return levelOnTheLevel(
+    read,
+    {
+      phi: tilt === undefined ? none("phi") : angle("--tilt", "phi", tilt),
+      theta: tiltAcross === undefined ? none("theta") : angle("--tilt-across", "theta", tiltAcross),
+    },
+    {
+      x: place("--offset", "x", offset, tilt),
+      y: place("--offset-across", "y", offsetAcross, tiltAcross),
+      halfLength: shape?.halfLength ?? null,
+      halfWidth: shape?.halfWidth ?? null,
+      roomToStep: null,
+    },
+  );
+}
+
+function atReference(level: Quantity, oil: string, perHeight: Quantity, options: LevelOptions): LevelInWords["cold"] {
+  const rise = riseTo({ name: "--oil", text: oil }, perHeight, options);
+  const standing =
+    rise.value > 0 && !options.settled
+      ? ({ type: "hot", minutesSinceStop: null } as const)
+      : ({ type: "cold" } as const);
+  return { at: options.at ?? "", oil, rise, ...levelAtReference(level, rise, standing) };
+}
+
+function fillTargetOf(options: LevelOptions, perHeight: Quantity, lowest: Quantity): FillTarget | null {
+  const { doubtful, target } = options;
+  if (doubtful === undefined) return null;
+  if (target !== undefined) throw mistaken("--target", target, "nothing beside --doubtful, which says where to fill");
+  const hot = doubtful === true ? null : riseTo({ name: "--doubtful", text: doubtful }, perHeight, options);
+  return fillTargetDoubtful(hot, lowest);
+}
+
+/** Strokes of the volume as it is said, so that the two agree to the millilitre. */
+function drawnTo(target: Quantity, volume: Quantity, syringe: string): NonNullable<LevelInWords["toTarget"]> {
+  const holds = positiveOption("--syringe", "V", "volume", "60 ml", syringe);
+  return { target, volume, strokes: strokes(exact("V", volumeFigure(volume), ml, "as said"), holds) };
+}
