@@ -118,21 +118,27 @@ function depthGained(port: Port, asFound: Closure, closure: Closure, withWasher:
   const samePlug = closure.plug.underHead === asFound.plug.underHead && closure.plug.chamfer === asFound.plug.chamfer;
   const t_0 = withWasher ? asFound.seal.thickness : exact("t_0", 0, mm, "counted without a ring");
   const t = closure.seal.thickness;
-  if (samePlug && t.value === t_0.value) return gained(null);
+  if (samePlug && noMoreThan(t, t_0) && noMoreThan(t_0, t)) return gained(null);
   const z_0 = reach(asFound, withWasher);
   const z = reach(closure);
   const advance = samePlug ? ringAdvanceOf({ t_0, t }) : z && z_0 ? advanceOf({ z, z_0 }) : null;
-  if (!advance || advance.value <= 0) return gained(advance);
+  if (!advance || noMoreThan(advance, nothing)) return gained(advance);
   const end = endOfThread(port);
   if (!end || !z_0) return gained(advance, "thread ahead not measured");
   return upToTheEnd(advance, advanceOf({ z: end, z_0 }));
 }
 
+/** No more than another length, but for what the last digit of a sum of lengths leaves, so that no unit decides it. */
+const noMoreThan = (a: Quantity, b: Quantity): boolean => a.value <= b.value + 1e-9;
+
+const nothing = exact("dz", 0, mm, "no deeper");
+
 /** Thread is gained only up to its end: what is `ahead` of the plug, where it would go beyond. */
 function upToTheEnd(advance: Quantity, ahead: Quantity): DepthGained {
   const u_m = uncertaintyOfGain(advance, ahead);
-  if (advance.value <= ahead.value + 1e-9) return { gain: advance, u_m, remarks: [] };
-  return { gain: ahead.value > 0 ? ahead : null, u_m, remarks: ["thread ends here"] };
+  if (advance.value <= ahead.value) return { gain: advance, u_m, remarks: [] };
+  const remarks: readonly TurnsRemark[] = noMoreThan(advance, ahead) ? [] : ["thread ends here"];
+  return { gain: ahead.value > 0 ? ahead : null, u_m, remarks };
 }
 
 /**
@@ -142,7 +148,7 @@ function upToTheEnd(advance: Quantity, ahead: Quantity): DepthGained {
  */
 function uncertaintyOfGain(advance: Quantity, ahead: Quantity): number {
   const [A, mu, s] = [advance.value, ahead.value, standardUncertainty(ahead)];
-  if (s === 0) return A <= mu ? standardUncertainty(advance) : 0;
+  if (s === 0) return noMoreThan(advance, ahead) ? standardUncertainty(advance) : 0;
   const [a, b] = [-mu / s, (A - mu) / s];
   const [below, whole] = [normalCdf(a), 1 - normalCdf(b)];
   const between = 1 - below - whole;
