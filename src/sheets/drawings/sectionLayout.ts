@@ -3,7 +3,7 @@ import { type Block, blockHeight, blockOf, shifted } from "./block.ts";
 import { closureText, dimensionName, lengthText, notesOf } from "./drawingWords.ts";
 import { ascent, type Box, type Label, lineHeight, shortened, textWidth, wrapped } from "./lettering.ts";
 import { pushedApart } from "./pushedApart.ts";
-import { type Bracket, bracketsOf } from "./turnBrackets.ts";
+import { type Bracket, bracketsOf, letterWithin } from "./turnBrackets.ts";
 
 /** A dimension with its line at `x` between two depths; its lettering stands at `block`. */
 export type DimensionLine = {
@@ -40,7 +40,7 @@ export const headTopOf = ({ seal, d_mm }: PortSection, letter: number): number =
 /** Height of the thread over its pitch, a little more than of the basic profile, to keep clear of it. */
 export const threadHeight = 0.65;
 
-/** Room for the reach on the plug's left, in letters. */
+/** Least room for the reach on the plug's left, in letters. */
 const reachRoom = 4.2;
 
 /** The plain letter is this part of the sheet's width: 15 px on a telephone 360 px wide. */
@@ -53,9 +53,11 @@ export function sectionLayout(section: PortSection, caption: string): SectionLay
   const { lineX, right } = columns(section, letter);
   const view = { x: -cut - 0.5 * letter, width: cut + right + 0.5 * letter };
   const bracketX = section.d_mm / 2 - threadHeight * section.P_mm - 0.45 * letter;
-  const brackets = bracketsOf(section, bracketX, letter, 1, bracketX - 0.5 * letter + cut - reachRoom * letter);
   const headTop = headTopOf(section, letter);
   const lines = linesOf(section, cut, lineX, letter);
+  const onPlug = lines.filter(({ x }) => x < bracketX).map(({ block: { box } }) => box.x + box.width + 0.2 * letter);
+  const room = bracketX - 0.5 * letter - Math.max(reachRoom * letter - cut, ...onPlug);
+  const brackets = bracketsOf(section, bracketX, letterWithin(section, letter, room), 1, room);
   const captionLines = [
     ...wrapped(caption, view.width - letter, 1.15 * letter, true).map((text) => ({ text, bold: true })),
     ...notesOf(section)

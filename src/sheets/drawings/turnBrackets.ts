@@ -35,17 +35,24 @@ export function bracketsOf(
   return bands.map((band, i) => ({ band, x, block: blockAt(band, centres[i] ?? 0) }));
 }
 
+/** The size of letter, at most `letter`, in which the words of every state of the section go into `room`. */
+export function letterWithin(section: PortSection, letter: number, room: number): number {
+  const widths = section.bands.flatMap((band) => wordsOf(band).map((word) => textWidth(word, letter, carries(band))));
+  return letter * Math.min(1, room / Math.max(room, ...widths));
+}
+
 /** Bands of fewer turns that carry nothing are drawn, not lettered. */
 const leastLettered = 0.5;
 
 const carries = ({ state }: HoleTurn): boolean => state === "sound" || state === "worn";
+const wordsOf = (band: HoleTurn): readonly string[] => (carries(band) ? ["turns", "carry"] : [stateWords[band.state]]);
 const turnsOf = ({ from_mm, to_mm }: HoleTurn, P_mm: number): string => inTenths((to_mm - from_mm) / P_mm);
 const nameOf = ({ state, from_mm }: HoleTurn): string => `${state} from ${inTenths(from_mm)}`;
 
 /** The count with its words beside it: "2.2" large with "turns carry" in two lines, or "4.5 gone". */
 function rowOf(band: HoleTurn, P_mm: number, letter: number, edge: number, centre: number, side: 1 | -1): Block {
   const main = carries(band);
-  const [size, words] = main ? [2 * letter, ["turns", "carry"]] : [1.25 * letter, [stateWords[band.state]]];
+  const [size, words] = [(main ? 2 : 1.25) * letter, wordsOf(band)];
   const count = turnsOf(band, P_mm);
   const wordWidth = Math.max(...words.map((word) => textWidth(word, letter, main)));
   const width = textWidth(count, size, main) + 0.35 * letter + wordWidth;
@@ -82,7 +89,7 @@ function columnOf(
   room: number,
 ): Block {
   const bold = carries(band);
-  const words = bold ? ["turns", "carry"] : [stateWords[band.state]];
+  const words = wordsOf(band);
   const count = turnsOf(band, P_mm);
   const wish = (bold ? 2 : 1.25) * letter;
   const size = wish * Math.min(1, room / textWidth(count, wish, bold));
