@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     include: ["test/**/*.test.{ts,tsx}"],
     reporters: ["default", "./scripts/closingLine.mjs"],
+    setupFiles: ["test/seed.ts"],
     testTimeout: 60_000,
   },
 });
