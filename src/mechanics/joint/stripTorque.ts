@@ -31,25 +31,38 @@ const nodesPerTolerance = 6;
  * each, times turns, height left and the scatter of the model, which they share.
  */
 export function stripForceDensity(port: Port, closure: Closure, turns: CarryingTurns, ranges: Ranges): LogDensity {
+  return product(
+    minimum(holeTurnDensity(port, ranges), plugTurnDensity(port, closure, ranges)),
+    logDensity(ranges["strip model"].distribution),
+    heightDensity(port, ranges),
+    carriedTurns(port, turns, ranges),
+  );
+}
+
+/** The density of the bare force, N, at which one turn of the hole strips. */
+export function holeTurnDensity(port: Port, ranges: Ranges): LogDensity {
   const row = materialRows[port.material];
-  const hole = product(
+  return product(
     times(1e6 * heatFactor(port, ranges), logDensity(ranges[row.strength].distribution)),
     logDensity(ranges[row.shearRatio].distribution),
     internalAreaDensity(port),
   );
+}
+
+/** The density of the bare force, N, at which one turn of the plug strips. */
+export function plugTurnDensity(port: Port, closure: Closure, ranges: Ranges): LogDensity {
   const { R_m_MPa } = propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value);
-  const plug = product(
+  return product(
     times(1e6 * R_m_MPa, logDensity(ranges["plug strength"].distribution)),
     logDensity(ranges["plug shear ratio"].distribution),
     externalAreaDensity(port),
   );
-  const k = ranges[row.sharing].distribution;
-  return product(
-    minimum(hole, plug),
-    logDensity(ranges["strip model"].distribution),
-    heightDensity(port, ranges),
-    turnsDensity(turns.count, leadIn(turns, ranges), quantile(k, 0.5), ranges["sharing exponent"].distribution),
-  );
+}
+
+/** The density of the turns that carry, less their lead-in and what uneven sharing takes of them. */
+export function carriedTurns(port: Port, turns: CarryingTurns, ranges: Ranges): LogDensity {
+  const k = ranges[materialRows[port.material].sharing].distribution;
+  return turnsDensity(turns.count, leadIn(turns, ranges), quantile(k, 0.5), ranges["sharing exponent"].distribution);
 }
 
 /**

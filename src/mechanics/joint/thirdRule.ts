@@ -5,6 +5,7 @@ import { MPa, Nm, one, turn } from "../quantity/unit.ts";
 import { materialRows } from "../tables/materials.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { sourceText } from "../tables/source.ts";
+import type { MetricThread } from "../threads/metricThread.ts";
 import { type CarryingTurns, leadIn } from "./carryingTurns.ts";
 import type { Closure, Port } from "./port.ts";
 import { thirdRuleForce } from "./stripping.ts";
@@ -19,9 +20,16 @@ const fullTurns = formula(
 
 /**
  * The torque T at which the third rule of NASA RP-1228 strips, by mean strength, mean shear ratio, the turns less the
- * mean lead-in, and the arm at middle friction. No range of ours but these means enters it.
+ * mean lead-in, and the arm at middle friction of the thread that is turned, which behind an insert is not the thread of
+ * the hole. No range of ours but these means enters it.
  */
-export function thirdRuleTorque(port: Port, closure: Closure, turns: CarryingTurns, ranges: Ranges): Quantity {
+export function thirdRuleTorque(
+  port: Port,
+  closure: Closure,
+  turns: CarryingTurns,
+  ranges: Ranges,
+  turned: MetricThread = port.thread,
+): Quantity {
   const row = materialRows[port.material];
   const [strength, ratio] = [ranges[row.strength], ranges[row.shearRatio]];
   const lead = mean(leadIn(turns, ranges));
@@ -39,12 +47,17 @@ export function thirdRuleTorque(port: Port, closure: Closure, turns: CarryingTur
   const mu = quantile(friction.distribution, 0.5);
   const [mu_th, mu_b] = [exact("mu_th", mu, one), exact("mu_b", mu, one)];
   const D_b = bearingDiameter(closure.seal.outside, closure.seal.inside);
-  return tighteningTorque({ thread: port.thread, D_b, mu_th, mu_b }, thirdRuleForce(port.thread, R_m, k, n));
+  return tighteningTorque({ thread: turned, D_b, mu_th, mu_b }, thirdRuleForce(port.thread, R_m, k, n));
 }
 
 /** The same as a bare number, N·m. */
-export const cautiousTorque = (port: Port, closure: Closure, turns: CarryingTurns, ranges: Ranges): number =>
-  thirdRuleTorque(port, closure, turns, ranges).value / Nm.inSI;
+export const cautiousTorque = (
+  port: Port,
+  closure: Closure,
+  turns: CarryingTurns,
+  ranges: Ranges,
+  turned: MetricThread = port.thread,
+): number => thirdRuleTorque(port, closure, turns, ranges, turned).value / Nm.inSI;
 
 /** Means are those before a cut. */
 const baseOf = (distribution: Distribution): Distribution =>

@@ -53,10 +53,20 @@ export type Weighing = {
  * The torque window of one closure: strip and seal by the same friction, plug and wrench.
  * Densities of the logarithms are convolved, so nothing is drawn at random and every edge moves smoothly.
  */
-export function torqueWindow({ port, closure, turns, need, wrench, ranges, levels }: Weighing): TorqueWindow {
+export function torqueWindow(weighing: Weighing): TorqueWindow {
+  const { port, closure, turns, ranges } = weighing;
+  const cautiousRule_Nm = cautiousTorque(port, closure, turns, ranges);
+  return windowOf(weighing, stripForceDensity(port, closure, turns, ranges), cautiousRule_Nm);
+}
+
+/** The window of a closure whose strip force, N, is known: what lets go need not be the port's own thread. */
+export function windowOf(
+  { port, closure, need, wrench, ranges, levels }: Omit<Weighing, "turns">,
+  strip: LogDensity,
+  cautiousRule_Nm: number,
+): TorqueWindow {
   const { seal } = closure;
   const friction = frictionNodes(port.thread, bearingDiameter(seal.outside, seal.inside), closure.surface, ranges);
-  const strip = stripForceDensity(port, closure, turns, ranges);
   const strips = odds(stripTorqueDensity(port, closure, strip, friction, wrench, ranges));
   const closes = odds(sealTorqueDensity(seal, need, friction, wrench, ranges));
   const medianStrip_Nm = torqueAt(strips, 0.5);
@@ -68,7 +78,7 @@ export function torqueWindow({ port, closure, turns, need, wrench, ranges, level
     need_Nm,
     limit_Nm,
     medianStrip_Nm,
-    cautiousRule_Nm: cautiousTorque(port, closure, turns, ranges),
+    cautiousRule_Nm,
     floor_Nm,
     open: limit_Nm >= least_Nm,
     narrow: limit_Nm >= least_Nm && limit_Nm < levels.narrowBelow * least_Nm,

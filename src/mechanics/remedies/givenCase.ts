@@ -14,6 +14,7 @@ import type {
 import type { Wrench } from "../joint/wrench.ts";
 import { exact, type Quantity, valueIn } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
+import type { HeldCase } from "../service/heldCases.ts";
 import type { PropertyClass } from "../tables/iso898.ts";
 import type { JointKind } from "../tables/jointKinds.ts";
 import type { Levels } from "../tables/levels.ts";
@@ -24,6 +25,7 @@ import { limits } from "../threads/metricLimits.ts";
 import type { MetricThread } from "../threads/metricThread.ts";
 import type { HoleClass, PlugClass } from "../threads/toleranceClass.ts";
 import type { Asked, PortCase } from "./portCase.ts";
+import type { Wish } from "./ranking.ts";
 import { nothingBetween, sealSize } from "./sealSize.ts";
 
 /** A case as somebody gave it: what nobody measured or said is null. */
@@ -70,6 +72,9 @@ export type GivenCase = {
   readonly wrenches: readonly Wrench[];
   readonly prevailing: Quantity | null;
   readonly today: string | null;
+  readonly wish: Wish;
+  /** What is known of earlier repairs of the workshop, by remedy. */
+  readonly record: readonly HeldCase[];
   readonly ranges: Ranges;
   readonly levels: Levels;
 };

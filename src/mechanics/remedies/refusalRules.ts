@@ -4,6 +4,7 @@ import { sealNeed } from "../joint/sealTorque.ts";
 import { valueIn } from "../quantity/quantity.ts";
 import { one, turn } from "../quantity/unit.ts";
 import { jointRows } from "../tables/jointKinds.ts";
+import { materialRows } from "../tables/materials.ts";
 import { isNamedBy, isSealantAlone, type Method, type RemedyId } from "./method.ts";
 import {
   type Asked,
@@ -39,8 +40,8 @@ export const refusalRules = [
   "13 not asked",
   "14 breather",
 ] as const;
-/** The rules of the list, and what the torque window knows nothing of. */
-export type RefusalRule = (typeof refusalRules)[number] | "not covered";
+/** The rules of the list, what the torque window knows nothing of, and what the table of ports forbids besides. */
+export type RefusalRule = (typeof refusalRules)[number] | "not covered" | "not for this port";
 
 export type RefusalReason =
   | { readonly type: "structure" }
@@ -61,7 +62,9 @@ export type RefusalReason =
   | { readonly type: "question open"; readonly question: FirstQuestion }
   | { readonly type: "kind of joint not said" }
   | { readonly type: "breather blocked" }
-  | { readonly type: "seal not covered" };
+  | { readonly type: "seal not covered" }
+  | { readonly type: "alloy not tested" }
+  | { readonly type: "method not for this port" };
 
 /**
  * The first refusal that stands against a method; null where none does. A make-do is a sealant, a self-cutting plug, cast
@@ -70,6 +73,26 @@ export type RefusalReason =
  */
 export function refusalOf(method: Method, portCase: PortCase, turns: CarryingTurns | null): Refusal | null {
   const bound = method.fullStrength ? rules.filter((rule) => !rulesOfMakeDos.includes(rule)) : rules;
+  return firstOf(bound, method, portCase, turns);
+}
+
+/** The first refusal that stands against a method, of those rules of the list that bind it. */
+export function refusalBy(
+  names: readonly RefusalRule[],
+  method: Method,
+  portCase: PortCase,
+  turns: CarryingTurns | null,
+): Refusal | null {
+  const bound = ruleNames.flatMap(([name, rule]) => (names.includes(name) ? [rule] : []));
+  return firstOf(bound, method, portCase, turns);
+}
+
+function firstOf(
+  bound: readonly Rule[],
+  method: Method,
+  portCase: PortCase,
+  turns: CarryingTurns | null,
+): Refusal | null {
   const refusals = bound.flatMap((rule) => {
     const refusal = rule(method, portCase, turns);
     return refusal ? [withOverride(refusal, portCase)] : [];
@@ -156,6 +179,12 @@ const breather: Rule = (_, { asked }) =>
 const covered: Rule = (method, { asFound }) =>
   asFound.seal.kind === "taper" || !sealNeed(method.seal) ? never("not covered", { type: "seal not covered" }) : null;
 
+/** Only what is welded or ground is asked for its alloy. */
+const alloy: Rule = (_, { asked, port }) =>
+  materialRows[port.material].lightAlloy && asked.alloyTested !== "yes"
+    ? never("9 alloy", { type: "alloy not tested" })
+    : null;
+
 /** In this order; what a mechanic can answer or free comes before what he can only count. */
 const rules: readonly Rule[] = [
   structure,
@@ -172,6 +201,22 @@ const rules: readonly Rule[] = [
   covered,
 ];
 const rulesOfMakeDos: readonly Rule[] = [reach, people, tooLittle, again];
+
+/** The rules by name, in their order, for methods that only some of them bind. */
+const ruleNames: readonly (readonly [RefusalRule, Rule])[] = [
+  ["1 structure", structure],
+  ["2 pressure", pressure],
+  ["3 combustion", combustion],
+  ["4 reach", reach],
+  ["5 water side", waterSide],
+  ["6 crack", crack],
+  ["9 alloy", alloy],
+  ["10 people", people],
+  ["13 not asked", notAsked],
+  ["14 breather", breather],
+  ["7 too little", tooLittle],
+  ["8 again", again],
+];
 
 const isSealOf = ({ seal }: Method, { seal: found }: Closure): boolean =>
   seal.kind === found.kind && seal.material === found.material;

@@ -6,6 +6,7 @@ import { turn } from "../quantity/unit.ts";
 import { jointRows } from "../tables/jointKinds.ts";
 import { isSealantAlone, type Method, type RemedyId } from "./method.ts";
 import type { PortCase } from "./portCase.ts";
+import { portFit, refusedByTable } from "./portFit.ts";
 import { refusalOf } from "./refusalRules.ts";
 import { refusedClosure, turnsOf, type WeighedClosure, weighedClosure } from "./weighedClosure.ts";
 
@@ -51,7 +52,8 @@ export function remedyOf(portCase: PortCase, id: RemedyId, closure: Closure, che
   const turns = turnsOf(portCase, closure);
   const makeDo: Method = { id, seal: closure.seal, fullStrength: false };
   const lasting = id !== "lower torque" && !isSealantAlone(makeDo) && hasFullStrength(portCase, turns);
-  const refused = refusalOf({ ...makeDo, fullStrength: lasting }, portCase, turns);
+  const refused =
+    refusalOf({ ...makeDo, fullStrength: lasting }, portCase, turns) ?? refusedByTable(portFit(id, portCase));
   if (refused) return { ...refusedClosure(closure, turns, refused), id, lasting, checks };
   if (!turns) throw new Error(`${id}: no turns and no refusal`);
   return { ...weighedClosure(portCase, closure, turns), id, lasting, checks: [...checks, ...testsAfter(portCase)] };

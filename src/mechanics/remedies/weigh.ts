@@ -10,10 +10,14 @@ import { longerPlugs } from "./longerPlug.ts";
 import { lowerTorque } from "./lowerTorque.ts";
 import type { Method } from "./method.ts";
 import { type NextMeasurements, nextMeasurements } from "./nextMeasurement.ts";
+import { offerOfRemedy, offerOfRepair } from "./offers.ts";
 import { otherSeals } from "./otherSeal.ts";
 import type { PortCase } from "./portCase.ts";
+import { type BreakEven, breakEvens, type Ranked, ranked } from "./ranking.ts";
 import { openQuestion, refusalOf } from "./refusalRules.ts";
 import type { NotOffered, Remedy } from "./remedy.ts";
+import type { Repair } from "./repair.ts";
+import { repairs, repairsOfHealthy, withoutTorque } from "./repairs.ts";
 import { sealantNoWasher } from "./sealantNoWasher.ts";
 import { stopRuleFor, turnsOf, type WeighedClosure, weighedClosure } from "./weighedClosure.ts";
 
@@ -27,6 +31,11 @@ export type Weighed = {
   readonly book: BookVerdict | null;
   readonly remedies: readonly Remedy[];
   readonly notOffered: readonly NotOffered[];
+  /** The methods that do more than close what is left; of a healthy port only its ordinary reseal. */
+  readonly repairs: readonly Repair[];
+  /** What may be offered of both, best first. */
+  readonly ranking: readonly Ranked[];
+  readonly breakEvens: readonly BreakEven[];
   /** What is worth measuring next, for the port as found or, where that is refused, for the first remedy with a window. */
   readonly next: NextMeasurements;
 };
@@ -53,6 +62,11 @@ export function weigh(given: GivenCase): Weighed {
         ...otherSeals(portCase),
         ...(sealed ? [] : [sealantNoWasher(portCase)]),
       ];
+  const silent = found.refused !== null && given.wish.afterRepair !== true;
+  const done = healthy ? repairsOfHealthy(portCase) : repairs(portCase, found);
+  const others = silent ? done.map(withoutTorque) : done;
+  const offers = [...remedies.map((it) => offerOfRemedy(it, portCase)), ...others.map(offerOfRepair)];
+  const ranking = ranked(offers, portCase, given.wish, given.record);
   const measured = found.window ? found : (remedies.find((it) => it.window) ?? found);
   return {
     portCase,
@@ -62,6 +76,9 @@ export function weigh(given: GivenCase): Weighed {
     book,
     remedies,
     notOffered: longer.flatMap((it) => (it.offered ? [] : [it.why])),
+    repairs: others,
+    ranking,
+    breakEvens: breakEvens(ranking),
     next: healthy ? { measurements: [], shares: [] } : nextMeasurements(portCase, measured),
   };
 }

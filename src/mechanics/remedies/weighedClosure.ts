@@ -1,11 +1,12 @@
 import { type Advice, advice } from "../joint/advice.ts";
 import { type CarryingTurns, carryingTurns } from "../joint/carryingTurns.ts";
 import type { Closure } from "../joint/port.ts";
-import { sealForce, sealNeed } from "../joint/sealTorque.ts";
+import { type SealNeed, sealForce, sealNeed } from "../joint/sealTorque.ts";
 import { type StopRule, stopRule } from "../joint/stopRule.ts";
 import { bearingDiameter, clampForce } from "../joint/torque.ts";
 import { type TorqueWindow, torqueWindow } from "../joint/window.ts";
 import { wrenchDeviation } from "../joint/wrench.ts";
+import type { Distribution } from "../quantity/distribution.ts";
 import { exact, type Quantity, taken } from "../quantity/quantity.ts";
 import { Nm, one } from "../quantity/unit.ts";
 import { sourceText } from "../tables/source.ts";
@@ -34,21 +35,38 @@ export const refusedClosure = (closure: Closure, turns: CarryingTurns | null, re
 
 /** The window of a closure and the advice in it; its seal is one that a window covers. */
 export function weighedClosure(portCase: PortCase, closure: Closure, turns: CarryingTurns): WeighedClosure {
-  const { port, wrenches, ranges, levels } = portCase;
-  const need = sealNeed(closure.seal);
-  if (!need) throw new Error(`a window for ${closure.seal.kind}`);
-  const weigh = (wrench: (typeof wrenches)[number] | null): TorqueWindow =>
-    torqueWindow({ port, closure, turns, need, wrench: wrenchDeviation(wrench, ranges), ranges, levels });
+  const { port, ranges, levels } = portCase;
+  const need = needFor(closure);
+  return weighedBy(portCase, closure, turns, (wrench) =>
+    torqueWindow({ port, closure, turns, need, wrench, ranges, levels }),
+  );
+}
 
-  const atLarge = weigh(null);
+/** What the seal of a closure needs, where it is one that a window covers. */
+export function needFor({ seal }: Closure): SealNeed {
+  const need = sealNeed(seal);
+  if (!need) throw new Error(`a window for ${seal.kind}`);
+  return need;
+}
+
+/** The advice in a window that hangs on the deviation of the wrench. */
+export function weighedBy(
+  portCase: PortCase,
+  closure: Closure,
+  turns: CarryingTurns,
+  windowWith: (deviation: Distribution) => TorqueWindow,
+): WeighedClosure {
+  const { wrenches, ranges } = portCase;
+  const deviation = (wrench: (typeof wrenches)[number] | null): Distribution => wrenchDeviation(wrench, ranges);
+  const atLarge = windowWith(deviation(null));
   const chosen = advice(atLarge, portCase);
   const wrench = chosen.type === "pull" ? chosen.wrench : null;
-  const window = wrench && wrenchDeviation(wrench, ranges) !== wrenchDeviation(null, ranges) ? weigh(wrench) : atLarge;
+  const window = wrench && deviation(wrench) !== deviation(null) ? windowWith(deviation(wrench)) : atLarge;
   const tools = wrench ? { ...portCase, wrenches: [wrench] } : portCase;
   const final = window === atLarge ? chosen : advice(window, tools);
   // The wrench that was chosen deviates more than the one in general: where that closes its window, another may do.
   if (final.type !== "pull" && wrench && wrenches.length > 1)
-    return weighedClosure({ ...portCase, wrenches: wrenches.filter((it) => it !== wrench) }, closure, turns);
+    return weighedBy({ ...portCase, wrenches: wrenches.filter((it) => it !== wrench) }, closure, turns, windowWith);
   return {
     closure,
     turns,

@@ -26,6 +26,9 @@ const flatRings: Readonly<Record<number, readonly [number, number, number]>> = {
   30: [30, 36, 2],
 };
 
+/** The diameters that plug threads and their flat rings are made in, mm. */
+export const plugDiameters_mm: readonly number[] = Object.keys(flatRings).map(Number);
+
 /** The flat ring of a plug thread. */
 export function flatRing(d_mm: number): RingSize {
   const known = flatRings[d_mm];

@@ -7,12 +7,22 @@ import type { Assumption } from "../../mechanics/remedies/givenCase.ts";
 import type { Measurement } from "../../mechanics/remedies/nextMeasurement.ts";
 import type { Refusal } from "../../mechanics/remedies/refusalRules.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
+import type { Repair } from "../../mechanics/remedies/repair.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { measurementSentence } from "../words/measurementWords.ts";
 import { allowedInstead, refusalSentence } from "../words/refusalWords.ts";
 import { checkSentence, remedyNames } from "../words/remedyWords.ts";
+import { repairCheckSentence } from "../words/repairWords.ts";
 import { usedLevels, usedRanges } from "./echo.ts";
+import {
+  type MethodDocument,
+  type RankingDocument,
+  rankingDocument,
+  remedyMethod,
+  repairMethod,
+  repairReasons,
+} from "./methodDocument.ts";
 import { assumedRow, cautions, foundReasons, remedyReasons } from "./reasons.ts";
 
 /** The torques, N·m, at which every answer gives its odds besides those asked for. */
@@ -55,6 +65,8 @@ export type AnswerDocument = {
     readonly refused: RefusalDocument | null;
   };
   readonly remedies: readonly RemedyDocument[];
+  /** What may be offered, best first. */
+  readonly ranking: readonly RankingDocument[];
   readonly measureNext: readonly MeasurementDocument[];
   readonly assumed: readonly { readonly reading: string; readonly value: string; readonly source: string }[];
   readonly working: readonly Step[];
@@ -72,7 +84,7 @@ export type MeasurementDocument = {
   readonly because: string;
 };
 
-export type RemedyDocument = {
+export type RemedyDocument = MethodDocument & {
   readonly id: string;
   readonly name: string;
   readonly lasting: boolean;
@@ -80,10 +92,6 @@ export type RemedyDocument = {
   readonly refused: RefusalDocument | null;
   readonly checks: readonly string[];
   readonly because: readonly string[];
-  /** Not estimated yet. */
-  readonly hours: null;
-  readonly parts: null;
-  readonly readyAfter_h: null;
 };
 
 /**
@@ -99,7 +107,10 @@ export function answerDocument(
 ): AnswerDocument {
   const { portCase, asFound, health } = weighed;
   const torques = [...new Set([...at_Nm, ...ladder_Nm])].toSorted((a, b) => a - b);
-  const weighs = asFound.window !== null || weighed.remedies.some((it) => it.window !== null);
+  const weighs =
+    asFound.window !== null ||
+    weighed.remedies.some((it) => it.window !== null) ||
+    weighed.repairs.some(({ closed }) => closed !== null);
   const shown = asFound.window ? asFound : (weighed.remedies.find((it) => it.window?.open) ?? asFound);
   const healthyShare = health.share ? rounded(valueIn(one, health.share)) : null;
   return {
@@ -112,7 +123,11 @@ export function answerDocument(
       because: foundReasons(weighed),
       refused: refusalDocument(asFound.refused),
     },
-    remedies: weighed.remedies.map((remedy) => remedyDocument(remedy, weighed, torques)),
+    remedies: [
+      ...weighed.remedies.map((remedy) => remedyDocument(remedy, weighed, torques)),
+      ...(health.healthy ? [] : weighed.repairs).map((repair) => repairDocument(repair, weighed, torques)),
+    ],
+    ranking: rankingDocument(weighed),
     measureNext: weighed.next.measurements.map(measurementDocument),
     assumed: [...weighed.assumed, ...ordinary].map(assumedRow),
     working: weighs ? working(...closureWorking(portCase, shown)) : [],
@@ -131,9 +146,24 @@ function remedyDocument(remedy: Remedy, weighed: Weighed, torques: readonly numb
     refused: refusalDocument(remedy.refused),
     checks: remedy.window ? remedy.checks.map(checkSentence) : [],
     because: remedyReasons(remedy, weighed),
-    hours: null,
-    parts: null,
-    readyAfter_h: null,
+    ...remedyMethod(remedy, weighed),
+  };
+}
+
+/** A repair of a hurt port, its window that of the port once it is repaired. */
+function repairDocument(repair: Repair, weighed: Weighed, torques: readonly number[]): RemedyDocument {
+  const { closed } = repair;
+  return {
+    id: repair.id,
+    name: remedyNames[repair.id],
+    lasting: repair.lasting,
+    window: closed && windowDocument(closed, torques),
+    refused: refusalDocument(repair.refused),
+    checks: repair.checks.map(repairCheckSentence),
+    because: repair.refused
+      ? [refusalSentence(repair.refused.reason)]
+      : [...repairReasons(repair), ...(closed ? remedyReasons(closed, weighed) : [])],
+    ...repairMethod(repair, weighed),
   };
 }
 

@@ -1,5 +1,6 @@
 import { oddsAt } from "../../mechanics/joint/window.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
+import type { Repair } from "../../mechanics/remedies/repair.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { portLines, windowLines } from "../drawings/WindowLine.ts";
@@ -8,12 +9,13 @@ import { measurementSentence, nextSentence, sharesText } from "../words/measurem
 import { readingWord } from "../words/readingWords.ts";
 import { allowedInstead, overrideWords, refusalSentence } from "../words/refusalWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
+import { standsWords } from "../words/repairWords.ts";
 import { answerSentence, leastOf, pullText } from "../words/windowWords.ts";
 import type { AnswerDocument } from "./answerDocument.ts";
-import { bestRemedy, remedyBeside, roomierRemedy, sectionOf, windowOf } from "./pictures.ts";
+import { bestRemedy, bestRepair, remedyBeside, roomierRemedy, sectionOf, windowOf } from "./pictures.ts";
 import { countedOfHealthy } from "./reasons.ts";
-
-const width = 76;
+import { repairLines } from "./repairLines.ts";
+import { width, wrapped } from "./wrapped.ts";
 
 /** The answer for a terminal: the answer first, then the picture, then why, then what is assumed. */
 export function answerLines(
@@ -34,6 +36,7 @@ export function answerLines(
     ...section("Odds", oddsLines(weighed, at_Nm)),
     ...section("Measure next", measureNextLines(weighed, withWorking)),
     ...remedyLines(weighed, document),
+    ...repairLines(weighed, withWorking),
     ...(nothingSpecial ? [] : section("Assumed", assumedLines(document))),
     ...(withWorking ? workingSection(document) : []),
     ...section("Mind", document.cautions),
@@ -53,20 +56,31 @@ function measureNextLines({ next }: Weighed, withWorking: boolean): readonly str
 function answerFirst(weighed: Weighed): readonly string[] {
   const { asFound, health } = weighed;
   const best = bestRemedy(weighed);
+  const repair = bestRepair(weighed);
   if (asFound.refused) return [...refusalLines(asFound), ...(best ? wouldDo(best) : [])];
   if (health.healthy) return wrapped(healthyLine(weighed), "");
   const found = answerSentence(asFound);
-  if (!best) return [...wrapped(found, ""), ...(asFound.window?.open ? [] : wrapped(nothingHere, ""))];
+  if (!best) {
+    if (asFound.window?.open) return wrapped(found, "");
+    return [...wrapped(found, ""), ...wrapped(nothingLeft, ""), ...(repair ? wouldRepair(repair) : [])];
+  }
   if (best.id === "lower torque") return [...wrapped(found, ""), ...roomierLine(weighed, best)];
   return [...wrapped(`As found: ${found}`, ""), ...wouldDo(best), ...roomierLine(weighed, best)];
 }
 
-const nothingHere =
-  "Nothing weighed here opens a window: a new thread in the hole (wire coil or bushing) or a new part.";
+const nothingLeft = "Nothing that is left of it opens a window.";
 
 function wouldDo({ id, advice }: Remedy): readonly string[] {
   const pull = advice?.type === "pull" ? ` Pull to ${pullText(advice)}.` : "";
   return wrapped(`Would do: ${lowered(remedyNames[id])}.${pull}`, "");
+}
+
+/** What is done to the port where nothing that is left of it opens a window; a part or a plate only as the first choice. */
+function wouldRepair({ id, stands, closed }: Repair): readonly string[] {
+  const { advice } = closed ?? { advice: null };
+  const pull = advice?.type === "pull" ? ` Pull to ${pullText(advice)}.` : "";
+  const first = stands === "fits" ? "" : ` (${standsWords[stands]})`;
+  return wrapped(`Would do: ${lowered(remedyNames[id])}${first}.${pull}`, "");
 }
 
 /** What has more room where the window as found is narrow. */
@@ -191,16 +205,3 @@ const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.sl
 
 const section = (title: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : [title, ...lines.flatMap((it) => wrapped(`  ${it}`, "  ")), ""];
-
-/** Broken at blanks to the width of the page, later lines indented. */
-function wrapped(text: string, indent: string): readonly string[] {
-  const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(/(?<=\S)\s/)) {
-    if (line !== "" && line.length + 1 + word.length > width) {
-      lines.push(line);
-      line = indent + word;
-    } else line = line === "" ? word : `${line} ${word}`;
-  }
-  return [...lines, line];
-}

@@ -40,12 +40,13 @@ export const assumedRow = ({ reading, value, source }: Assumption) => ({
 });
 
 /** The cautions that belong to this answer, each where it stands, none as a wall. */
-export function cautions({ portCase, remedies, asFound, health }: Weighed): readonly string[] {
+export function cautions({ portCase, remedies, repairs, asFound, health }: Weighed): readonly string[] {
   const { port, asked, prevailing } = portCase;
   const shown = [asFound, ...remedies].filter((it) => it.window?.open);
   const { lightAlloy } = materialRows[port.material];
   const hot = port.temperature !== null && valueIn(degC, port.temperature) > 60;
   const hurt = !health.healthy;
+  const cuts = repairs.some(({ checks }) => checks.some(({ type }) => type === "drill"));
   return [
     ...(hot ? ["Oil above 60 °C scalds, and hot alloy strips sooner: let it cool to hand-warm."] : []),
     ...(asked.breather === "blocked" && !hurt
@@ -60,6 +61,11 @@ export function cautions({ portCase, remedies, asFound, health }: Weighed): read
       ? [
           "With sealant: the flange loses its clamp to embedding and heat, so the sealant and a lock hold the joint. Never tighten it again after the first heat.",
           "With sealant: thin bead, skin and eyes, ventilation; keep it off sensors and out of galleries.",
+        ]
+      : []),
+    ...(hurt && cuts
+      ? [
+          "Before drilling: eyes covered, gears and cylinders covered, fuel and vapour away; keep the chips out and count them.",
         ]
       : []),
     ...(hurt && lightAlloy && asked.alloyTested !== "yes"

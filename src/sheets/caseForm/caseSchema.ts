@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { catches, conditions, countings, sealKinds, surfaces, washerMaterials } from "../../mechanics/joint/port.ts";
 import { wrenchKinds } from "../../mechanics/joint/wrench.ts";
+import { remedyIds } from "../../mechanics/remedies/method.ts";
 import { reaches } from "../../mechanics/remedies/portCase.ts";
 import { propertyClasses } from "../../mechanics/tables/iso898.ts";
 import { jointKinds } from "../../mechanics/tables/jointKinds.ts";
@@ -135,6 +136,20 @@ const wrench = z.strictObject({
 });
 
 const number = z.number({ error: "a number" });
+
+const wish = z.strictObject({
+  today: z.optional(yesNo("whether the machine is wanted today")),
+  ceiling: z.optional(described(number, "the most that it may cost, in the workshop's currency")),
+  opensAgain: z.optional(yesNo("whether the port must open again")),
+  afterRepair: z.optional(yesNo("whether to weigh the repaired port although it is refused as found")),
+});
+
+const days = z.number({ error: "days since the repair" }).check(z.minimum(0, { error: "days from 0" }));
+const heldCase = z.strictObject({
+  method: choice(remedyIds),
+  from_days: described(days, "days for which it is known to have held"),
+  to_days: z.optional(described(days, "days by which it had come back; left out while it holds")),
+});
 const range = z.union(
   [
     z.strictObject({ value: number }),
@@ -177,6 +192,10 @@ export const caseSchema = z.strictObject(
     wrenches: z.optional(z.array(wrench, { error: 'a list of { "name", "least", "most" }' })),
     prevailing: z.optional(quantity('torque at which the plug turns before it is seated, as "1.5 N·m"')),
     today: z.optional(day),
+    wish: z.optional(wish),
+    record: z.optional(
+      z.array(heldCase, { error: 'a list of { "method", "from_days", "to_days" }: how the shop\'s own repairs held' }),
+    ),
     temperature: z.optional(quantity('temperature of the case, as "20 °C"')),
     ranges: z.optional(everyName(rangeNames, range)),
     levels: z.optional(everyName(levelNames, number)),

@@ -137,6 +137,7 @@ function given_(
   const asked = askedGiven(written.asked ?? {}, take);
   dayMistake("today", written.today, problems);
   overrideMistakes(asked.overrides, problems);
+  recordMistakes(written.record ?? [], problems);
   written.wrenches?.forEach((it, i) => void dayMistake(`wrenches[${i}].calibrated`, it.calibrated, problems));
   if (!thread.ok || !plugClass.ok || !holeClass.ok || problems.length > 0) return null;
   return {
@@ -152,6 +153,13 @@ function given_(
     surface: written.surface ?? null,
     ...shop,
     today: written.today ?? today,
+    wish: {
+      today: written.wish?.today ?? null,
+      ceiling: written.wish?.ceiling ?? null,
+      opensAgain: written.wish?.opensAgain ?? null,
+      afterRepair: written.wish?.afterRepair ?? null,
+    },
+    record: (written.record ?? []).map((it) => ({ ...it, to_days: it.to_days ?? null })),
     ranges,
     levels,
   };
@@ -193,6 +201,14 @@ function dayMistake(field: string, day: string | undefined, problems: InputProbl
 function isDay(day: string): boolean {
   const at = Date.parse(`${day}T00:00:00Z`);
   return /^\d{4}-\d{2}-\d{2}$/.test(day) && !Number.isNaN(at) && new Date(at).toISOString().startsWith(day);
+}
+
+/** A repair comes back after it was known to hold, not before. */
+function recordMistakes(record: NonNullable<WrittenCase["record"]>, problems: InputProblem[]): void {
+  record.forEach(({ from_days, to_days }, i) => {
+    if (to_days === undefined || to_days >= from_days) return;
+    problems.push({ field: `record[${i}].to_days`, given: `${to_days}`, accepted: `from_days (${from_days}) or more` });
+  });
 }
 
 /** An override that names no rule would be passed over in silence. */

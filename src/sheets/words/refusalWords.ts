@@ -44,6 +44,10 @@ export function refusalSentence(reason: RefusalReason): string {
       return "The breather is blocked: it pushes oil past any repair.";
     case "seal not covered":
       return "A taper thread or no seal at all is not covered by the torque window.";
+    case "alloy not tested":
+      return "The light alloy has not been tested: no welding or grinding before the magnesium question is answered.";
+    case "method not for this port":
+      return "This method does not suit this kind of port.";
     default:
       return reason satisfies never;
   }
@@ -112,6 +116,10 @@ export function allowedInstead({ reason }: Refusal): readonly string[] {
       return ["name the kind of joint"];
     case "breather blocked":
       return ["free the breather, then weigh again"];
+    case "alloy not tested":
+      return ["test the alloy first", "a new part"];
+    case "method not for this port":
+      return ["another method of this list", "a new part"];
     case "seal not covered":
       return ["name the seal that closes it", "paste or tape for taper threads, by their own rules"];
     default:

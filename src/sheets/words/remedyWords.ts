@@ -15,6 +15,22 @@ export const remedyNames: Readonly<Record<RemedyId, string>> = {
   "other seal: bonded seal": "Another seal: bonded seal",
   "other seal: O-ring": "Another seal: O-ring",
   "sealant, no washer": "No washer, sealant under the head",
+  "ordinary reseal": "The same plug with a new seal",
+  "new plug": "A new plug with a new seal",
+  "first thread cleaned": "The first thread cleaned and rolled back",
+  "self-cutting plug": "An oversize self-cutting plug",
+  "next size": "Re-tapped to the next size, new plug",
+  "wire coil": "A wire-coil insert, the same plug",
+  "solid bushing": "A solid bushing, the same plug",
+  "bonded bush": "A turned bush, bonded in",
+  "cast thread": "A thread cast in filled resin",
+  "expanding bung": "An expanding rubber bung",
+  "closed for good": "Closed for good, another opening used",
+  "welded and re-cut": "Welded up and cut anew",
+  "adaptor plate": "A bolted plate with a new opening",
+  "stud and nut": "A stud and a nut",
+  "new part": "A new part",
+  "left and watched": "Left as it is and watched",
 };
 
 /** What has to be looked at first. */

@@ -39,7 +39,7 @@ describe("the answer stands first", () => {
       levels: { floorBelowM12_Nm: 30 },
     };
     const ranges = { "strip model": { value: 0.02 } };
-    expect(first({ ...bare, ranges })).toContain("Nothing weighed here opens a window: a new thread in the hole");
+    expect(first({ ...bare, ranges })).toMatch(/Nothing that is left of it opens a window\. Would do: /);
   });
   test("a refusal: its reason, what is allowed instead, its rule and who may override", () => {
     expect(first(refused)).toBe(

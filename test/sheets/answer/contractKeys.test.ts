@@ -7,12 +7,13 @@ import { changedCase, documentOf } from "../../mechanics/remedies/changedCase.ts
 
 /** The keys of the public contract; more may be added, these stay. */
 const stays = {
-  document: "engine case asFound remedies measureNext assumed working cautions ranges levels",
+  document: "engine case asFound remedies ranking measureNext assumed working cautions ranges levels",
   asFound: "window because refused",
-  remedy: "id name lasting window refused checks because hours parts readyAfter_h",
+  remedy: "id name method stands lasting window refused checks because hours parts readyAfter_h",
   window: "open narrow need_Nm limit_Nm advice_Nm medianStrip_Nm cautiousRule_Nm strips closes",
   odds: "torque_Nm probability",
   refused: "rule reason instead override",
+  ranking: "id name line price objections breakEven",
   measureNext: "reading how limitNow_Nm limitThen_Nm because",
   assumed: "reading value source",
   working: "formula substituted result source",
@@ -37,6 +38,7 @@ describe("the answer has every key of the contract", () => {
     for (const row of document.measureNext) has(row, stays.measureNext);
     for (const row of document.assumed) has(row, stays.assumed);
     for (const row of document.working) has(row, stays.working);
+    for (const row of document.ranking) has(row, stays.ranking);
     expect(windows.length).toBeGreaterThan(4);
     expect(document.assumed.length).toBeGreaterThan(4);
     expect(document.working.length).toBeGreaterThan(10);
@@ -61,6 +63,21 @@ describe("the answer has every key of the contract", () => {
       "other seal: aluminium",
       "other seal: copper",
       "sealant, no washer",
+      "new plug",
+      "first thread cleaned",
+      "self-cutting plug",
+      "next size",
+      "wire coil",
+      "solid bushing",
+      "bonded bush",
+      "cast thread",
+      "expanding bung",
+      "closed for good",
+      "welded and re-cut",
+      "adaptor plate",
+      "stud and nut",
+      "new part",
+      "left and watched",
     ]);
   });
 
@@ -126,7 +143,8 @@ describe("a window", () => {
       return documentOf({ thread, seal, plug: undefined, left: { turns: "6" } }).asFound.window?.floor_Nm;
     };
     expect(["M10x1", "M12x1.5", "M14x1.5", "M16x1.5", "M24x1.5"].map(floor)).toEqual([3, 6, 6, 10, 10]);
-    expect(document.remedies.at(-1)?.window?.floor_Nm).toBeNull();
+    const sealant = document.remedies.find(({ id }) => id === "sealant, no washer");
+    expect(sealant?.window?.floor_Nm).toBeNull();
   });
 
   test("an empty one says what would open it", () => {

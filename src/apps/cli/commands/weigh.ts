@@ -5,6 +5,8 @@ import { weigh } from "../../../mechanics/remedies/weigh.ts";
 import { answerDocument } from "../../../sheets/answer/answerDocument.ts";
 import { answerLines } from "../../../sheets/answer/answerLines.ts";
 import { answerSvg } from "../../../sheets/answer/answerSvg.tsx";
+import { casePageLines } from "../../../sheets/answer/casePageLines.ts";
+import { ownerLines } from "../../../sheets/answer/ownerLines.ts";
 import { caseSchema } from "../../../sheets/caseForm/caseSchema.ts";
 import { readCase } from "../../../sheets/caseForm/readCase.ts";
 import { caseTemplate } from "../../../sheets/caseForm/template.ts";
@@ -19,6 +21,8 @@ type Options = {
   readonly at?: string;
   readonly svg?: string;
   readonly working?: boolean;
+  readonly owner?: boolean;
+  readonly casePage?: boolean;
 };
 
 export function weighCommand(program: Command): void {
@@ -32,6 +36,8 @@ export function weighCommand(program: Command): void {
     .option("--at <torques>", "odds at these torques as well, N·m, as 10,20,46")
     .option("--svg <file>", "write the picture")
     .option("--working", "print how every figure was got")
+    .option("--owner", "what may be done, for the owner: three rows without a word of the trade")
+    .option("--case-page", "one page to ask a colleague, without owner or machine")
     .addHelpText("after", "\nExample:\n  turnsleft weigh examples/chain-case-level.json --at 10,20,46")
     .action((file: string | undefined, options: Options) => {
       if (options.template) return print(true, caseTemplate, []);
@@ -49,7 +55,13 @@ function answer(file: string, options: Options): void {
   const weighed = weigh(read.given);
   const document = answerDocument(weighed, read.ordinary, written, at_Nm, engine);
   if (options.svg) writeSvg(options.svg, answerSvg(weighed));
-  print(options.json ?? false, document, answerLines(weighed, document, at_Nm, options.working ?? false));
+  print(options.json ?? false, document, linesOf());
+
+  function linesOf(): readonly string[] {
+    if (options.owner) return ownerLines(weighed);
+    if (options.casePage) return casePageLines(weighed);
+    return answerLines(weighed, document, at_Nm, options.working ?? false);
+  }
 }
 
 /** "10,20,46": commas separate, the point is the decimal mark; only here. */

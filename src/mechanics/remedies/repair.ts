@@ -1,0 +1,223 @@
+import type { Quantity } from "../quantity/quantity.ts";
+import { dayAfter } from "../service/dueDate.ts";
+import { jointRows } from "../tables/jointKinds.ts";
+import { materialRows } from "../tables/materials.ts";
+import { type MethodEstimate, type MethodNumber, methodEstimates } from "../tables/methodEstimates.ts";
+import type { Condition, PortCell } from "../tables/portCells.ts";
+import type { Chips } from "./fitChips.ts";
+import type { Need } from "./fitNeed.ts";
+import type { TapForm } from "./fitOverrun.ts";
+import { methodOf, type RepairId } from "./method.ts";
+import type { PortCase } from "./portCase.ts";
+import { isPressurised, portFit, refusedByTable } from "./portFit.ts";
+import { type Refusal, type RefusalRule, refusalBy } from "./refusalRules.ts";
+import { turnsOf, type WeighedClosure } from "./weighedClosure.ts";
+
+/** A method that does more than close what is left, weighed for one case. */
+export type Repair = {
+  readonly id: RepairId;
+  readonly number: MethodNumber;
+  readonly lasting: boolean;
+  /** The day on which a make-do has ended, ISO 8601; null for what stays or where nobody said what day it is. */
+  readonly until: string | null;
+  readonly refused: Refusal | null;
+  readonly stands: Stands;
+  /** Why it does not apply, where it does not. */
+  readonly whyNot: WhyNot | null;
+  /** What has to hold for this kind of port. */
+  readonly conditions: readonly Condition[];
+  readonly needs: readonly Need[];
+  readonly checks: readonly RepairCheck[];
+  /** The port once it is repaired; null where no torque of ours makes sense. */
+  readonly closed: WeighedClosure | null;
+  /** The fit sums, worked. */
+  readonly sums: readonly Quantity[];
+  readonly readyAfter_h: number | null;
+  readonly estimate: MethodEstimate;
+};
+
+/** How a method stands in a case. */
+export type Stands =
+  | "fits"
+  | "measure first"
+  | "doubtful"
+  | "window empty"
+  | "does not fit"
+  | "does not apply"
+  | "refused";
+
+/** Why a method does not apply to what was found. */
+export type WhyNot =
+  | "not for this port"
+  | "the hole is hurt, not the plug"
+  | "more than the first thread is hurt"
+  | "nothing is left to clean"
+  | "only thin steel pans"
+  | "no larger size"
+  | "no coil of this size"
+  | "no bush of this size"
+  | "the thread slides over";
+
+/** What has to be looked at, with the figures of the fit. */
+export type RepairCheck =
+  | { readonly type: "condition"; readonly condition: Condition }
+  | { readonly type: "eyes, gear and cylinder covered" }
+  | { readonly type: "straight access" }
+  | { readonly type: "magnesium question" }
+  | { readonly type: "clean with the right thread" }
+  | { readonly type: "count again" }
+  | { readonly type: "drill"; readonly drill_mm: number; readonly percentOfThread: number }
+  | { readonly type: "clears the torn thread"; readonly clears: "surely" | "just" | "not"; readonly thread: string }
+  | { readonly type: "tap forms"; readonly fits: readonly TapForm[]; readonly most_mm: readonly number[] }
+  | { readonly type: "tap forms not known"; readonly most_mm: readonly number[] }
+  | { readonly type: "depth stop"; readonly depth_mm: number; readonly turns: number }
+  | { readonly type: "crooked"; readonly from_mm: number; readonly to_mm: number }
+  | {
+      readonly type: "chips";
+      readonly from_cm3: number;
+      readonly to_cm3: number;
+      readonly to_g: number;
+      readonly magnetic: boolean;
+      readonly mayBurn: boolean;
+    }
+  | { readonly type: "new plug"; readonly thread: string; readonly underHead_mm: number | null }
+  | { readonly type: "coil"; readonly diameters: number; readonly length_mm: number; readonly installed_mm: number }
+  | { readonly type: "set down"; readonly from_mm: number; readonly to_mm: number }
+  | { readonly type: "bush"; readonly outer: string; readonly wall_mm: number }
+  | { readonly type: "maker's torque only" }
+  | { readonly type: "weigh again once repaired" };
+
+/** What a method says of itself in a case; what it leaves out is as for most methods. */
+export type RepairParts = {
+  /** Which rules of the list bind it. */
+  readonly bound: readonly RefusalRule[];
+  readonly lasting: boolean;
+  readonly whyNot?: WhyNot | null;
+  readonly needs?: readonly Need[];
+  /** Needs whose lack is only said, as a rule of thumb that is not kept. */
+  readonly said?: readonly Need[];
+  readonly checks?: readonly RepairCheck[];
+  readonly sums?: readonly Quantity[];
+  /** Weighed only where nothing stands against it. */
+  readonly closed?: () => WeighedClosure | null;
+};
+
+/** The rules that bind a make-do: all of them. */
+export const makeDoRules: readonly RefusalRule[] = [
+  "1 structure",
+  "2 pressure",
+  "3 combustion",
+  "4 reach",
+  "5 water side",
+  "6 crack",
+  "7 too little",
+  "8 again",
+  "10 people",
+  "13 not asked",
+  "14 breather",
+];
+
+/** The rules that bind a new thread of full strength in the same metal. */
+export const newThreadRules: readonly RefusalRule[] = ["1 structure", "6 crack", "13 not asked", "14 breather"];
+
+/** A method weighed: the list of refusals first, then the table of ports, then what it needs, then its window. */
+export function repairOf(portCase: PortCase, id: RepairId, parts: RepairParts): Repair {
+  const { needs = [], said = [], checks = [], sums = [], whyNot = null } = parts;
+  const number = methodOf[id];
+  const cell = portFit(id, portCase);
+  const refused = refusedBy(portCase, id, parts.bound, cell);
+  const estimate = methodEstimates[number];
+  const notHere = whyNot ?? (cell?.fit === "not applicable" ? "not for this port" : null);
+  const against = refused !== null || notHere !== null || needs.some(({ state }) => state === "not met");
+  const closed = against || parts.closed === undefined || !oursToWeigh(portCase) ? null : parts.closed();
+  const conditions = cell?.conditions ?? [];
+  const makersOnly = parts.closed !== undefined && !oursToWeigh(portCase);
+  return {
+    id,
+    number,
+    lasting: parts.lasting,
+    until: parts.lasting ? null : endOf(portCase, estimate),
+    refused,
+    stands: standsOf(refused, notHere, needs, closed),
+    whyNot: notHere,
+    conditions,
+    needs: refused ? [] : [...needs, ...said],
+    checks: against
+      ? []
+      : [
+          ...conditions.map((condition): RepairCheck => ({ type: "condition", condition })),
+          ...checks,
+          ...(makersOnly ? [{ type: "maker's torque only" } as const] : []),
+        ],
+    closed,
+    sums: refused ? [] : sums,
+    readyAfter_h: estimate.readyAfter_h,
+    estimate,
+  };
+}
+
+/** Where the metal of the case is drilled or cut: eyes, access, and whether it may burn. */
+export function cuttingChecks({ port, asked }: PortCase): readonly RepairCheck[] {
+  const asks = materialRows[port.material].lightAlloy && asked.alloyTested !== "yes";
+  return [
+    { type: "eyes, gear and cylinder covered" },
+    { type: "straight access" },
+    ...(asks ? [{ type: "magnesium question" } as const] : []),
+  ];
+}
+
+/** The chips of a cut as a check. */
+export const chipsCheck = (
+  { magnetic, mayBurn }: Chips,
+  volume: { readonly low: number; readonly high: number },
+  mass: { readonly high: number },
+): RepairCheck => ({
+  type: "chips",
+  from_cm3: volume.low,
+  to_cm3: volume.high,
+  to_g: mass.high,
+  magnetic,
+  mayBurn,
+});
+
+/** Which forms of tap the room behind takes, as a check. */
+export function tapCheck(room: Readonly<Record<TapForm, Need>>): RepairCheck {
+  const forms = Object.entries(room) as [TapForm, Need][];
+  const most_mm = forms.map(([, { least }]) => 1e3 * least.value);
+  if (room.bottoming.state === "not known") return { type: "tap forms not known", most_mm };
+  return { type: "tap forms", fits: forms.flatMap(([form, { state }]) => (state === "met" ? [form] : [])), most_mm };
+}
+
+/** Plugs under combustion or working pressure are pulled to the maker's figure: our seals know neither. */
+function oursToWeigh(portCase: PortCase): boolean {
+  const { combustion, workingPressure, structure } = jointRows[portCase.joint];
+  return !(combustion || workingPressure || structure || isPressurised(portCase));
+}
+
+function refusedBy(
+  portCase: PortCase,
+  id: RepairId,
+  bound: readonly RefusalRule[],
+  cell: PortCell | null,
+): Refusal | null {
+  const method = { id, seal: { kind: "none", material: null }, fullStrength: false } as const;
+  return refusalBy(bound, method, portCase, turnsOf(portCase, portCase.asFound)) ?? refusedByTable(cell);
+}
+
+function standsOf(
+  refused: Refusal | null,
+  notHere: WhyNot | null,
+  needs: readonly Need[],
+  closed: WeighedClosure | null,
+): Stands {
+  const some = (state: Need["state"]): boolean => needs.some((it) => it.state === state);
+  if (refused) return "refused";
+  if (notHere) return "does not apply";
+  if (some("not met")) return "does not fit";
+  if (closed?.window && !closed.window.open) return "window empty";
+  if (some("not known")) return "measure first";
+  return some("doubtful") ? "doubtful" : "fits";
+}
+
+const endOf = ({ today }: PortCase, { until_days }: MethodEstimate): string | null =>
+  today !== null && until_days !== null ? dayAfter(today, until_days) : null;

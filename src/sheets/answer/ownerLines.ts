@@ -1,0 +1,87 @@
+import { valueIn } from "../../mechanics/quantity/quantity.ts";
+import { turn } from "../../mechanics/quantity/unit.ts";
+import { methodOf, type RemedyId } from "../../mechanics/remedies/method.ts";
+import { estimateOf, readyAfter_h } from "../../mechanics/remedies/offers.ts";
+import type { Ranked } from "../../mechanics/remedies/ranking.ts";
+import type { Weighed } from "../../mechanics/remedies/weigh.ts";
+import { dayAfter } from "../../mechanics/service/dueDate.ts";
+import { turnsWord } from "../words/figures.ts";
+import { ownerNames, ownerSentences, priceText } from "../words/ownerWords.ts";
+import { refusalSentence } from "../words/refusalWords.ts";
+import { wrapped } from "./wrapped.ts";
+
+const rows = 3;
+
+/** The owner's version: what was found, up to three ways with price, time and chance, and what it is. No word of the trade. */
+export function ownerLines(weighed: Weighed): readonly string[] {
+  const { asFound, health, portCase } = weighed;
+  const { left, healthy } = portCase.port;
+  const count =
+    left.turns && healthy
+      ? `${turnsWord(valueIn(turn, left.turns))} of ${turnsWord(valueIn(turn, healthy.turns))} of the bolt's thread still hold.`
+      : "The bolt's thread is hurt.";
+  if (health.healthy) return wrapped("The bolt and its thread are sound: normal service.", "");
+  const offered = apart(weighed.ranking);
+  return [
+    ...wrapped(count, ""),
+    ...(asFound.refused
+      ? wrapped(`It cannot stay as it is: ${lowered(refusalSentence(asFound.refused.reason))}`, "")
+      : []),
+    "",
+    ...offered.flatMap((row, i) => ownerRow(row, i, weighed)),
+    ...wrapped(
+      "Prices, times and chances are estimates. Drops on the ground, oil on a tyre, a brake or the exhaust, or a new noise: stop and call.",
+      "",
+    ),
+    ...wrapped(
+      "An estimate to help a competent person, not an approval to drive; the maker's figures, local rules and licensed trades come first.",
+      "",
+    ),
+  ];
+}
+
+/** The first offers in their order that are of different methods: two kinds of ring are one way to an owner. */
+function apart(ranking: readonly Ranked[]): readonly Ranked[] {
+  const told: Ranked[] = [];
+  for (const row of ranking)
+    if (told.length < rows && !told.some(({ id }) => methodOf[id] === methodOf[row.id])) told.push(row);
+  return told;
+}
+
+function ownerRow(row: Ranked, i: number, weighed: Weighed): readonly string[] {
+  return [
+    `${i + 1}  ${ownerNames[row.id]}`,
+    ...wrapped(`   ${ownerSentences[row.id]}`, "   "),
+    ...wrapped(
+      `   Price ${priceText(row)}. ${when(row.id, weighed)}. ${chance(row)} ${limitOf(row.id, weighed)}`,
+      "   ",
+    ),
+    "",
+  ];
+}
+
+function when(id: RemedyId, weighed: Weighed): string {
+  const remedy = weighed.remedies.find((it) => it.id === id);
+  const hours = remedy ? readyAfter_h(remedy, weighed.portCase) : estimateOf(id).readyAfter_h;
+  if (hours === null) return "Ready when we have looked, not today";
+  if (hours === 0) return "Ready the same day once the parts are here";
+  return hours <= 24 ? "Ready the next day" : `Ready after ${Math.ceil(hours / 24)} days`;
+}
+
+function chance({ comesBack }: Ranked): string {
+  if (!comesBack) return "";
+  if (comesBack.likely < 0.0095) return "Hardly ever comes back.";
+  const own = comesBack.basis === "estimate" ? "" : ` (${comesBack.cameBack} of our own ${comesBack.cases} did)`;
+  return `About 1 in ${Math.max(1, Math.round(1 / comesBack.likely))} comes back within a year${own}.`;
+}
+
+function limitOf(id: RemedyId, weighed: Weighed): string {
+  const lasting = [...weighed.remedies, ...weighed.repairs].find((it) => it.id === id)?.lasting ?? false;
+  if (lasting) return "It stays.";
+  const { until_days } = estimateOf(id);
+  const { today } = weighed.portCase;
+  if (until_days === null) return "It stays while the thread does.";
+  return today ? `Until ${dayAfter(today, until_days)} at the longest.` : `For ${until_days} days at the longest.`;
+}
+
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,0 +1,127 @@
+import { describe, expect, test } from "vitest";
+import { breakEvens } from "../../../src/mechanics/remedies/ranking.ts";
+import { type Changes, documentOf, sound, weighed } from "./changedCase.ts";
+
+const deep = { threadDepth: "26 mm", thinnestWall: "14 mm", roomBehind: "20 mm" };
+const order = (changes: Changes): string[] => weighed(changes).ranking.map(({ id }) => id);
+const place = (changes: Changes, id: string): number => order(changes).indexOf(id);
+
+describe("the decision order", () => {
+  test("a healthy port is resealed, and nothing else is offered", () => {
+    expect(order({ left: sound })).toEqual(["ordinary reseal"]);
+  });
+
+  test("lines only rise where nothing is objected to, but for a narrow window", () => {
+    const { ranking } = weighed({ left: { turns: "6" } });
+    const lines = ranking.map(({ line }) => line);
+    expect(lines).toEqual(lines.toSorted((a, b) => a - b));
+    expect(new Set(lines).size).toBeGreaterThan(4);
+  });
+
+  test("an open window with the own seal comes first, then a longer plug, another seal, a new thread, sealant", () => {
+    const found = order({ left: { turns: "6" }, case: deep });
+    const places = ["lower torque", "longer plug", "other seal: O-ring", "solid bushing", "sealant, no washer"].map(
+      (it) => found.indexOf(it),
+    );
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    expect(places).not.toContain(-1);
+  });
+
+  test("a seal that closes nothing is no offer", () => {
+    expect(order({})).not.toContain("other seal: copper");
+  });
+
+  test("with the thread gone, a new thread comes before the bung, and no make-do is left", () => {
+    const found = order({ left: { condition: "gone" }, case: deep });
+    expect(found.slice(0, 3)).toEqual(["solid bushing", "next size", "wire coil"]);
+    expect(found).toContain("expanding bung");
+    expect(found).not.toContain("sealant, no washer");
+    expect(found).not.toContain("cast thread");
+  });
+
+  test("what nobody measured comes after what fits in the same line", () => {
+    const unknown = { ...deep, roomBehind: undefined };
+    const { ranking, repairs } = weighed({ case: unknown });
+    expect(repairs.find(({ id }) => id === "solid bushing")?.stands).toBe("measure first");
+    expect(ranking.some(({ id }) => id === "solid bushing")).toBe(true);
+  });
+});
+
+describe("what the workshop sets", () => {
+  test("a coil before a bushing where the port opens often and is clean, not where it is torn or under oil", () => {
+    const often = {
+      case: { ...deep, material: "EN-GJL-250" },
+      wish: { opensAgain: true },
+      plug: { underHead: "16 mm" },
+    };
+    expect(place(often, "wire coil")).toBeLessThan(place(often, "solid bushing"));
+    const torn = { ...often, left: { condition: "poor" } };
+    expect(place(torn, "solid bushing")).toBeLessThan(place(torn, "wire coil"));
+    const drain = { ...often, joint: { kind: "gear case drain" } };
+    expect(place(drain, "solid bushing")).toBeLessThan(place(drain, "wire coil"));
+  });
+
+  test("what does not open again, is not ready today or costs too much goes behind all the rest, with its reason", () => {
+    const rows = (wish: object) => weighed({ case: deep, wish }).ranking;
+    const objected = (wish: object) => rows(wish).filter(({ objections }) => objections.length > 0);
+    expect(objected({})).toEqual([]);
+    expect(objected({ opensAgain: true }).map(({ id }) => id)).toContain("sealant, no washer");
+    expect(objected({ today: true }).map(({ id }) => id)).toContain("new part");
+    const dear = rows({ ceiling: 100 });
+    const first = dear.findIndex(({ objections }) => objections.includes("over the ceiling"));
+    for (const { price } of dear.slice(0, first)) expect(price.high).toBeLessThanOrEqual(100);
+    for (const { objections } of dear.slice(first)) expect(objections).toContain("over the ceiling");
+  });
+
+  test("sealant is ready when it has cured through in this air; without a temperature nobody says when", () => {
+    const ready = (temperature: string | undefined) =>
+      documentOf({ temperature }).remedies.find(({ id }) => id === "sealant, no washer")?.readyAfter_h;
+    expect(ready(undefined)).toBeNull();
+    expect(ready("60 °C")).toBeNull();
+    expect(ready("12 °C") ?? 0).toBeGreaterThan(ready("23 °C") ?? Number.POSITIVE_INFINITY);
+  });
+});
+
+describe("break-even", () => {
+  const row = (id: "longer plug" | "solid bushing", low: number, high: number, likely: number) => ({
+    id,
+    line: 6,
+    objections: [],
+    price: { low, high },
+    comesBack: { low: likely / 2, likely, high: 2 * likely, basis: "estimate", cases: 0, cameBack: 0 } as const,
+  });
+
+  // 60 more against a comeback of 190 is 0.316: more than 1 in 3.2.
+  test("60 more against a comeback of 190 is worth it if it avoids more than 1 comeback in 3", () => {
+    const [only] = breakEvens([row("longer plug", 30, 50, 0.25), row("solid bushing", 90, 110, 0.02)]);
+    expect(only).toMatchObject({ id: "solid bushing", against: "longer plug", extra: 60, comeback: 190 });
+    expect(1 / (only?.share ?? 0)).toBeCloseTo(190 / 60, 9);
+    expect(only?.avoids).toBeCloseTo(0.23, 9);
+  });
+
+  test("is told of none that costs as little as the cheapest", () => {
+    expect(breakEvens([row("longer plug", 30, 50, 0.25), row("solid bushing", 30, 50, 0.02)])).toEqual([]);
+    expect(breakEvens([])).toEqual([]);
+  });
+});
+
+describe("the own record", () => {
+  const record = (method: string, to_days: number | undefined, n: number) =>
+    Array.from({ length: n }, () => ({
+      method,
+      from_days: to_days ?? 400,
+      ...(to_days === undefined ? {} : { to_days }),
+    }));
+
+  test("draws the estimate, and replaces it from 20 cases", () => {
+    const chance = (cases: object[]) =>
+      weighed({ record: cases }).ranking.find(({ id }) => id === "sealant, no washer")?.comesBack;
+    expect(chance([])).toMatchObject({ likely: 0.25, basis: "estimate" });
+    const some = chance(record("sealant, no washer", 30, 2));
+    // Four cases' worth of 0.25 and two that came back: (1 + 2) / 6.
+    expect(some).toMatchObject({ likely: 0.5, basis: "estimate and own record", cases: 2, cameBack: 2 });
+    const many = chance([...record("sealant, no washer", 30, 5), ...record("sealant, no washer", undefined, 15)]);
+    expect(many).toMatchObject({ likely: 0.25, basis: "own record", cases: 20, cameBack: 5 });
+    expect(chance(record("longer plug", 30, 5))?.basis).toBe("estimate");
+  });
+});
