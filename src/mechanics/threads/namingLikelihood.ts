@@ -100,8 +100,9 @@ const ANY_PITCH_mm = 6;
 const ANY_CHANGE_mm = 3;
 
 const GEOMETRY = "ISO 68-1:1998, definition of pitch";
-const along = formula("L = N * P", { N: one, P: mm, L: mm }, GEOMETRY);
-const taperChange = formula("dd = t * l", { t: one, l: mm, dd: mm }, "ISO 7-1:1994, 5");
+/** The length of so many pitches, and the growth of a diameter over a length. */
+export const along = formula("L = N * P", { N: one, P: mm, L: mm }, GEOMETRY);
+export const taperChange = formula("dd = t * l", { t: one, l: mm, dd: mm }, "ISO 7-1:1994, 5");
 const leafFit = formula(
   "p = exp(-1/2 * ((P - P_l) / P * l / s)^2)",
   { P: mm, P_l: mm, l: mm, s: mm, p: one },

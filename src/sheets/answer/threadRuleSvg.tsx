@@ -1,16 +1,22 @@
-import { valueIn } from "../../mechanics/quantity/quantity.ts";
+import { standardUncertainty, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { mm } from "../../mechanics/quantity/unit.ts";
 import type { ThreadEvidence } from "../../mechanics/threads/namingEvidence.ts";
-import type { ThreadCandidate } from "../../mechanics/threads/threadName.ts";
+import type { ThreadNaming } from "../../mechanics/threads/threadName.ts";
 import { standaloneSvg } from "../drawings/standalone.ts";
 import { ThreadRule } from "../drawings/ThreadRule.tsx";
+import { candidatesBeside, ORDINARY_GAPS } from "../words/threadWords.ts";
 
-/** The likeliest threads on a steel rule as an SVG of its own. */
-export function threadRuleSvg(
-  candidates: readonly ThreadCandidate[],
-  gaps: number,
-  read: Extract<ThreadEvidence, { type: "gaps" }> | null,
-): string {
-  const shown = candidates.slice(0, 3).map(({ designation, thread }) => ({ designation, P_mm: thread.P_mm }));
-  return standaloneSvg(<ThreadRule threads={shown} gaps={gaps} read_mm={read && valueIn(mm, read.length)} />);
+/** The candidates on a steel rule as an SVG of its own, with the reading where gaps were counted. */
+export function threadRuleSvg(naming: ThreadNaming, evidence: readonly ThreadEvidence[]): string {
+  const counted = evidence.find((it) => it.type === "gaps");
+  const gaps = counted?.count ?? ORDINARY_GAPS;
+  const suspected = naming.warnings.includes("counted crests");
+  const threads = candidatesBeside(naming).map(({ designation, thread, pieces }) => {
+    const crests = suspected && pieces.some(({ explainedBy }) => explainedBy === "crestsCounted");
+    return { designation, family: thread.family, P_mm: thread.P_mm, crest: crests ? gaps - 1 : gaps };
+  });
+  const read = counted
+    ? { at_mm: valueIn(mm, counted.length), within_mm: (2 * standardUncertainty(counted.length)) / mm.inSI }
+    : null;
+  return standaloneSvg(<ThreadRule threads={threads} gaps={gaps} read={read} />);
 }

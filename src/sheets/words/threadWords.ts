@@ -1,80 +1,118 @@
-import type { SeparatingMeasurement } from "../../mechanics/threads/namingSeparate.ts";
+import { type Quantity, standardUncertainty, valueIn } from "../../mechanics/quantity/quantity.ts";
+import { mm } from "../../mechanics/quantity/unit.ts";
+import type { ThreadEvidence } from "../../mechanics/threads/namingEvidence.ts";
+import { pitchRead } from "../../mechanics/threads/namingWorking.ts";
 import type { NamingWarning, ThreadCandidate, ThreadNaming } from "../../mechanics/threads/threadName.ts";
+import { turnsWord } from "./figures.ts";
+import { separatingSentence } from "./separatingWords.ts";
 
-/** Which thread it is, its rivals, and the one measurement that tells them apart. */
-export function threadLines(
-  { candidates, showTwo, rivals, separateBy, warnings }: ThreadNaming,
-  gaps: number,
-): readonly string[] {
-  const [first, second] = candidates;
-  if (!first || !second) return [];
-  const separate = separateBy && rivals.length > 0 ? separatingSentence(separateBy) : null;
+/** Gaps along the rule that a drawing and its words speak of where nobody counted any. */
+export const ORDINARY_GAPS = 10;
+
+/** The name first, then what speaks against it, why, what would settle it, and what to mind. */
+export function threadLines(naming: ThreadNaming, evidence: readonly ThreadEvidence[]): readonly string[] {
+  const shown = candidatesBeside(naming);
+  const width = Math.max(...shown.map(({ designation }) => designation.length));
   return [
-    ...warnings.map((it) => warningSentences[it]),
-    showTwo
-      ? `${first.designation} or ${second.designation}: the odds do not say which yet (${percent(first)} and ${percent(second)} %).`
-      : `${first.designation} (${percent(first)} %).`,
+    nameLine(naming),
+    ...naming.warnings.map((it) => warningSentence(it, evidence)),
     "",
     "Why",
-    ...[first, ...candidates.filter(({ designation }) => rivals.includes(designation))]
-      .slice(0, 4)
-      .map((it) => `  ${it.designation}: ${crestText(it, gaps)}${readingsText(it)}`),
-    ...(separate ? ["", "Next", `  ${separate}`] : []),
+    ...pitchLines(evidence),
+    ...shown.map((it) => `  ${it.designation.padEnd(width)}  ${reasons(it, evidence)}`),
+    "",
+    "Next",
+    `  ${separatingSentence(naming)}`,
     "",
     "Mind",
-    "  Spin a known plug in by hand before any force: it must run easily all the way. Tight after a turn or two is the wrong pitch: stop.",
+    "  A plug must run in easily by hand all the way.",
+    "  Tight after a turn or two is the wrong thread or a hurt one: stop turning.",
   ];
 }
 
-/** What would separate the two that are likeliest, in one sentence. */
-export function separatingSentence(by: SeparatingMeasurement): string {
-  const [a, b] = by.between;
-  const firm = by.wrong > 0.1 ? " It may still leave doubt." : "";
-  return `${measurementText(by)} It tells ${a} from ${b}.${firm}`;
+/** The first candidate, and the rivals that are shown beside it: three at most, two at least. */
+export function candidatesBeside({ candidates, rivals }: ThreadNaming): readonly ThreadCandidate[] {
+  const [first, second] = candidates;
+  if (!first || !second) return candidates;
+  const named = rivals.flatMap((rival) => candidates.find(({ designation }) => designation === rival) ?? []);
+  return [first, ...(named.length > 0 ? named : [second])].slice(0, 3);
 }
 
-function measurementText(by: SeparatingMeasurement): string {
-  switch (by.type) {
-    case "gaps":
-      return `Lay it along a rule with light behind: 0 on a crest, the next crest is "one"; at least ${by.atLeast} gaps.`;
-    case "outside diameter":
-      return "Caliper over the middle threads of the good plug.";
-    case "two diameters":
-      return `Caliper at two places ${Math.round(by.apart_mm)} mm apart: the same, or one in sixteen more?`;
-    case "spin a known plug":
-      return `Spin a known ${by.known} in by hand: ${Math.floor(by.freeTurns)} easy turns and more speak for it.`;
-    case "pitch gauge":
-      return `Pitch gauge, leaves ${by.leaves_mm.map((it) => Number(it.toFixed(3))).join(" and ")} mm: light under the teeth of which?`;
-    case "bore":
-      return "Inside jaws at the mouth of the hole, widest and narrowest.";
+/** "M22x1.5 (over 99 %)", or two names while the odds do not say which. */
+function nameLine({ candidates, showTwo }: ThreadNaming): string {
+  const [first, second] = candidates;
+  if (!first || !second) return "";
+  return showTwo
+    ? `${first.designation} or ${second.designation}: the odds do not say which yet (${percent(first)} and ${percent(second)} %).`
+    : `${first.designation} (${percent(first)} %).`;
+}
+
+/** What stands against the readings, or must be done before anything else. */
+export function warningSentence(warning: NamingWarning, evidence: readonly ThreadEvidence[]): string {
+  switch (warning) {
+    case "counted crests": {
+      const counted = evidence.find((it) => it.type === "gaps");
+      if (!counted) return "Did you count crests instead of gaps?";
+      const { count, length } = counted;
+      const pitch = valueIn(mm, length) / (count - 1);
+      return `Did you count crests instead of gaps? Then it is ${count - 1} in ${tenths(length)} mm, a pitch of ${pitch.toFixed(2)}.`;
+    }
+    case "foreign plug": {
+      const flats = evidence.find((it) => it.type === "hexagon");
+      const figures = flats ? ` (${tenths(flats.plug)} and ${tenths(flats.sister)} mm)` : "";
+      return `This plug's hexagon is not its sister's${figures}: it may not belong here. Measure the hole.`;
+    }
+    case "binds: stop turning": {
+      const felt = evidence.find((it) => it.type === "mesh" && it.felt === "tight");
+      const after = felt?.type === "mesh" && felt.turns > 0 ? `after ${turnsWord(felt.turns)}` : "at once";
+      return `Tight ${after}: stop turning. More force finishes the thread.`;
+    }
+    case "nothing fits":
+      return "No thread fits all of these readings: measure again on the middle threads of the good plug.";
     default:
-      return by satisfies never;
+      return warning satisfies never;
   }
 }
 
-/** Where the last crest of the gaps would lie on the rule. */
-const crestText = ({ thread }: ThreadCandidate, gaps: number): string =>
-  `${gaps} gaps reach ${(gaps * thread.P_mm).toFixed(1)} mm, outside ${thread.outside_mm[0].toFixed(2)} to ${thread.outside_mm[1].toFixed(2)} mm`;
-
-function readingsText({ pieces }: ThreadCandidate): string {
-  const odd = pieces
-    .filter(({ explainedBy }) => explainedBy !== "thread")
-    .map(({ type, explainedBy }) => `${type}${oddWords[explainedBy]}`);
-  return odd.length > 0 ? `; does not fit: ${odd.join(", ")}` : "";
+function pitchLines(evidence: readonly ThreadEvidence[]): readonly string[] {
+  const pitches = evidence.flatMap((it) => pitchRead(it) ?? []);
+  return pitches.map(
+    (it) => `  pitch read: ${valueIn(mm, it).toFixed(2)} ± ${(2000 * standardUncertainty(it)).toFixed(2)} mm`,
+  );
 }
 
-const oddWords: Readonly<Record<string, string>> = {
-  crestsCounted: " (crests counted for gaps?)",
-  blunder: "",
-  thread: "",
+/** Where its crest would lie on the rule, what it measures outside, and what of the readings does not fit it. */
+function reasons({ thread, pieces }: ThreadCandidate, evidence: readonly ThreadEvidence[]): string {
+  const { P_mm, outside_mm } = thread;
+  const counted = evidence.find((it) => it.type === "gaps");
+  const gaps = counted?.count ?? ORDINARY_GAPS;
+  const odd = pieces.flatMap(({ type, explainedBy }) =>
+    explainedBy === "thread"
+      ? []
+      : [explainedBy === "blunder" ? readingNames[type] : "gaps, unless crests were counted"],
+  );
+  return [
+    `${gaps === 1 ? "1 gap reaches" : `${gaps} gaps reach`} ${(gaps * P_mm).toFixed(1)} mm`,
+    `outside ${outside_mm[0].toFixed(2)} to ${outside_mm[1].toFixed(2)} mm`,
+    ...(odd.length > 0 ? [`does not fit: ${odd.join("; ")}`] : []),
+  ].join(", ");
+}
+
+const readingNames: Readonly<Record<ThreadEvidence["type"], string>> = {
+  "outside diameter": "outside",
+  gaps: "gaps",
+  "pitch gauge": "gauge",
+  pitch: "pitch",
+  bore: "bore",
+  travel: "travel",
+  taper: "taper",
+  mesh: "how it turned",
+  hexagon: "hexagon",
 };
 
-export const warningSentences: Readonly<Record<NamingWarning, string>> = {
-  "counted crests": "Did you count crests instead of gaps? Then it is one fewer, and the names below hold.",
-  "foreign plug": "This plug's hexagon is not its sister's: it may not belong here. Measure the hole.",
-  "binds: stop turning": "Tight after a few turns is the wrong pitch, not dirt: stop turning.",
-  "nothing fits": "Nothing fits these readings well: measure again on the middle threads of the good plug.",
-};
+const tenths = (length: Quantity): string => valueIn(mm, length).toFixed(1);
 
-const percent = ({ probability }: ThreadCandidate): string =>
-  probability > 0.995 ? "over 99" : String(Math.max(1, Math.round(100 * probability)));
+const percent = ({ probability }: ThreadCandidate): string => {
+  if (probability > 0.995) return "over 99";
+  return probability < 0.005 ? "under 1" : String(Math.round(100 * probability));
+};

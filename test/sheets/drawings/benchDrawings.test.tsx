@@ -8,7 +8,6 @@ import { CureClock } from "../../../src/sheets/drawings/CureClock.tsx";
 import { LevelGauge } from "../../../src/sheets/drawings/LevelGauge.tsx";
 import { LimitFan } from "../../../src/sheets/drawings/LimitFan.tsx";
 import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
-import { ThreadRule } from "../../../src/sheets/drawings/ThreadRule.tsx";
 import { expectCommitted } from "./committedDrawing.ts";
 import { expectInside } from "./drawnPoints.ts";
 
@@ -17,8 +16,6 @@ const clock = (width_mm: number, t_degC: number, humidity: number) => {
   const joint = { width: exact("w", width_mm, mm), open: "one edge", air, front: ordinaryFront, label: null } as const;
   return <CureClock clocks={cureClocks(joint)} caption="Sealed joint" splashText="1 h 30 min" throughText="54 h" />;
 };
-const metric = { designation: "M22x1.5", P_mm: 1.5 };
-const inch = { designation: "7/8-14 UNF", P_mm: 25.4 / 14 };
 const sightings = [
   { at_km: 0, below_mm: 0 },
   { at_km: 1500, below_mm: 2 },
@@ -35,9 +32,6 @@ describe("pinned", () => {
     const reached = { likely_km: 8600, earliest_km: 6800, latest_km: 12_600 };
     expectCommitted("limit-fan.svg", standaloneSvg(<LimitFan sightings={sightings} limit_mm={10} reached={reached} />));
   });
-  test("thread-rule.svg", () => {
-    expectCommitted("thread-rule.svg", standaloneSvg(<ThreadRule threads={[metric, inch]} gaps={8} read_mm={12.1} />));
-  });
 });
 
 describe("laws", () => {
@@ -52,14 +46,6 @@ describe("laws", () => {
     fc.assert(
       fc.property(fc.integer({ min: -40, max: 2 }), fc.integer({ min: -15, max: -1 }), (level, lowest) =>
         expectInside(standaloneSvg(<LevelGauge level_mm={level} lowest_mm={lowest} perHeight_ml_mm={20} />)),
-      ),
-      { numRuns: 100 },
-    );
-    fc.assert(
-      fc.property(fc.integer({ min: 3, max: 20 }), fc.double({ min: 0.5, max: 3, noNaN: true }), (gaps, P_mm) =>
-        expectInside(
-          standaloneSvg(<ThreadRule threads={[metric, { designation: "M20", P_mm }]} gaps={gaps} read_mm={null} />),
-        ),
       ),
       { numRuns: 100 },
     );

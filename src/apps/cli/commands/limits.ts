@@ -11,7 +11,7 @@ export function limitsCommand(program: Command): void {
   program
     .command("limits")
     .description(
-      "limits of size of a thread, plug and hole, and its stress area (ISO 965-1, ASME B1.1, ISO 228-1, ISO 7-1)",
+      "limits of size of a thread, plug and hole, and its stress area (ISO 965-1, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1)",
     )
     .argument(
       "<thread>",
@@ -20,49 +20,62 @@ export function limitsCommand(program: Command): void {
     .option("--plug <class>", "tolerance class of the plug, as 6g or 5g6g; 2A; A or B")
     .option("--hole <class>", "tolerance class of the hole, as 6H or 4H5H; 2B")
     .option("--json", "one JSON document")
-    .addHelpText("after", "\nExample:\n  turnsleft limits M20x1.5 --plug 6g --hole 6H")
+    .addHelpText(
+      "after",
+      '\nExample:\n  turnsleft limits M20x1.5 --plug 6g --hole 6H\n  turnsleft limits "1/4-20 UNC" --plug 2A --hole 2B',
+    )
     .action((text: string, options: Options) => {
       const sizes = threadSizes(text, options);
-      const inchThread = /\d\s*-\s*\d/.test(text) || /UN|NPT/i.test(text);
-      print(options.json ?? false, document(sizes, inchThread ? 4 : 3), lines(text.trim(), sizes, inchThread));
+      print(options.json ?? false, document(sizes), lines(sizes));
     });
 }
 
-const known = (sizes: ThreadSizes): readonly Quantity[] => Object.values(sizes).filter((it) => it !== null);
+const known = ({ limits, A_s, gaugePlane }: ThreadSizes): readonly Quantity[] =>
+  [...Object.values(limits), A_s, gaugePlane?.length_min, gaugePlane?.length_max].filter((it) => it != null);
 
 /** Limits as the standards print them: metric to the micrometre, inch threads to a ten-thousandth of an inch. */
-function document(sizes: ThreadSizes, places: number) {
-  const size = (it: Quantity | null): number | null => it && decimals(valueIn(mm, it), places);
+function document(sizes: ThreadSizes) {
+  const { limits, A_s, gaugePlane } = sizes;
+  const size = (it: Quantity | null): number | null =>
+    it && decimals(valueIn(mm, it), sizes.printedIn === "in" ? 4 : 3);
   return {
-    dMax_mm: size(sizes.d_max),
-    dMin_mm: size(sizes.d_min),
-    d2Max_mm: size(sizes.d2_max),
-    d2Min_mm: size(sizes.d2_min),
-    D1Min_mm: size(sizes.D1_min),
-    D1Max_mm: size(sizes.D1_max),
-    D2Min_mm: size(sizes.D2_min),
-    D2Max_mm: size(sizes.D2_max),
-    stressArea_mm2: sizes.A_s && digits(valueIn(mm2, sizes.A_s), 6),
+    dMax_mm: size(limits.d_max),
+    dMin_mm: size(limits.d_min),
+    d2Max_mm: size(limits.d2_max),
+    d2Min_mm: size(limits.d2_min),
+    D1Min_mm: size(limits.D1_min),
+    D1Max_mm: size(limits.D1_max),
+    D2Min_mm: size(limits.D2_min),
+    D2Max_mm: size(limits.D2_max),
+    stressArea_mm2: A_s && digits(valueIn(mm2, A_s), 6),
+    gaugeLength_mm: size(gaugePlane?.length ?? null),
+    gaugeLengthMin_mm: size(gaugePlane?.length_min ?? null),
+    gaugeLengthMax_mm: size(gaugePlane?.length_max ?? null),
     working: working(...known(sizes)),
   };
 }
 
-function lines(name: string, sizes: ThreadSizes, inchThread: boolean): readonly string[] {
-  const figure = (it: Quantity): string =>
-    inchThread ? `${valueIn(mm, it).toFixed(3)} (${valueIn(inches, it).toFixed(4)} in)` : valueIn(mm, it).toFixed(3);
-  const row = (label: string, least: Quantity | null, most: Quantity | null): string[] => {
-    const ends = [least, most].filter((it) => it !== null).map(figure);
-    return ends.length > 0
-      ? [`  ${label.padEnd(24)}${ends.join(" to ")} mm${ends.length === 1 ? ", at the gauge plane" : ""}`]
-      : [];
+function lines(sizes: ThreadSizes): readonly string[] {
+  const { name, printedIn, limits, A_s, gaugePlane } = sizes;
+  const row = (label: string, least: Quantity | null | undefined, most: Quantity | null | undefined): string[] => {
+    const ends = [least, most].filter((it) => it != null);
+    if (ends.length === 0) return [];
+    const range = (unit: typeof mm, places: number): string =>
+      `${ends.map((it) => valueIn(unit, it).toFixed(places)).join(" to ")} ${unit.symbol}`;
+    const beside = printedIn === "in" ? `${range(mm, 3).padEnd(column)}${range(inches, 4)}` : range(mm, 3);
+    return [`  ${label.padEnd(column)}${beside}`];
   };
   return [
-    name,
-    ...row("plug, outside", sizes.d_min, sizes.d_max),
-    ...row("plug, pitch diameter", sizes.d2_min, sizes.d2_max),
-    ...row("hole, bore", sizes.D1_min, sizes.D1_max),
-    ...row("hole, pitch diameter", sizes.D2_min, sizes.D2_max),
-    ...(sizes.A_s ? [`  stress area             ${valueIn(mm2, sizes.A_s).toPrecision(4)} mm²`] : []),
+    gaugePlane ? `${name}, at the gauge plane` : name,
+    // No crest of an American taper thread stands above its pipe.
+    ...row(gaugePlane && printedIn === "in" ? "pipe, outside" : "plug, outside", limits.d_min, limits.d_max),
+    ...row("plug, pitch diameter", limits.d2_min, limits.d2_max),
+    ...row("hole, bore", limits.D1_min, limits.D1_max),
+    ...row("hole, pitch diameter", limits.D2_min, limits.D2_max),
+    ...row("plane from small end", gaugePlane?.length_min, gaugePlane?.length_max),
+    ...(A_s ? [`  ${"stress area".padEnd(column)}${valueIn(mm2, A_s).toPrecision(4)} mm²`] : []),
     ...workingLines(working(...known(sizes))),
   ];
 }
+
+const column = 24;
