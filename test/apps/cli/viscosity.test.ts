@@ -116,7 +116,7 @@ describe("a label", () => {
     expect(answer("--kv40 60 --kv100 8 --label 80W-80 --edition 2005").labelFits).toBe(true);
   });
 
-  // J306: 90 is 13.5 to 18.5. Its viscosity at 40 °C for index 105 at 13.5 and 95 at 18.5: ASTM D2270 (chemicals 1.5.2): 120 and 216.
+  // SAE J306:2019: 90 is 13.5 to below 18.5; the index of each corner is that of ASTM D2270 read the other way.
   test("alone gives ranges, and lists the index that it supposes", () => {
     const it = answer('--label 75W-90 --base mineral --temperature "0 °C"');
     expect(it).toMatchObject({ index: null, grade: "SAE 90", kv100Range_mm2s: [13.5, 18.5], indexRange: [95, 105] });
