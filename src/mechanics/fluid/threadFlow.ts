@@ -42,6 +42,9 @@ export const gapTooDoubtful = (h: Quantity): boolean => standardUncertainty(h) >
 /** The flow of two passages side by side. */
 export const together = (Q_1: Quantity, Q_2: Quantity): Quantity => sum({ Q_1, Q_2 });
 
+/** The pressure Dp that pushes, of a head and of what stands over the oil. */
+export const pushOf = (p_h: Quantity, p_g: Quantity): Quantity => pressures({ p_h, p_g });
+
 /** The pressure p_c with which the dry outer end of a gap h holds fluid back. */
 export const holdBack = (gamma: Quantity, h: Quantity): Quantity => capillary({ gamma, h });
 
@@ -109,6 +112,7 @@ const halfCircumference = formula("b = pi * d / 2", { d: mm, b: mm }, edges);
 const halfEdge = formula("b = 3 * a / 2", { a: mm, b: mm }, edges);
 
 const sum = formula("Q = Q_1 + Q_2", { Q_1: ml_d, Q_2: ml_d, Q: ml_d }, "passages side by side");
+const pressures = formula("Dp = p_h + p_g", { p_h: Pa, p_g: Pa, Dp: Pa }, "hydrostatics");
 const capillary = formula("p_c = 2 * gamma / h", { gamma: N_m, h: mm, p_c: Pa }, "Young and Laplace, a wetted slot");
 const head = formula("h = p / (rho * g)", { p: Pa, rho: kg_m3, g: m_s2, h: mm }, "hydrostatics");
 const viscosity = formula("mu = nu * rho", { nu: mm2_s, rho: kg_m3, mu: mPas }, "definition of kinematic viscosity");

@@ -1,6 +1,6 @@
 import { exactly } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
-import { type Quantity, taken } from "../quantity/quantity.ts";
+import { exact, type Quantity, taken } from "../quantity/quantity.ts";
 import { ml, mm } from "../quantity/unit.ts";
 import { judgement, sourceText } from "../tables/source.ts";
 import type { HoleLimits, PlugLimits } from "../threads/metricLimits.ts";
@@ -46,6 +46,9 @@ export const ordinaryCrestGap = taken(
   sourceText(judgement("mean over both crests of a 6H/6g pair of 1.5 mm pitch, about 0.20 mm")),
 );
 
+/** The gap at the crests h_c of an ordinary pair of any pitch: as at 1.5 mm, in proportion to the pitch (judgement). */
+export const crestGap = ({ P }: MetricThread): Quantity => crestGapOf({ h_15: ordinaryCrestGap, P, P_15: pitchOf15 });
+
 /** The flow through a thread without sealant: open flank and crest channel side by side. */
 export function threadFlow(path: ThreadPath, push: Push): PassageFlow {
   const { L } = path;
@@ -74,6 +77,12 @@ const helix = formula(
 const flankWidth = formula("w_f = 5/8 * H / cos(30 * deg)", { H: mm, w_f: mm }, geometry);
 const flankGap = formula("h_f = c * sin(30 * deg)", { c: mm, h_f: mm }, geometry);
 const crestWidth = formula("w_c = P / 4", { P: mm, w_c: mm }, geometry);
+const crestGapOf = formula(
+  "h_c = h_15 * P / P_15",
+  { h_15: mm, P: mm, P_15: mm, h_c: mm },
+  sourceText(judgement("crest gaps go with the pitch")),
+);
+const pitchOf15 = exact("P_15", 1.5, mm, "pitch of the ordinary pair");
 const clearance = formula("c = D_2 - d_2", { D_2: mm, d_2: mm, c: mm }, "ISO 965-1:2013, by its limits of size");
 const middle = formula("c = (c_1 + c_2) / 2", { c_1: mm, c_2: mm, c: mm }, "middle of two limits");
 const clearanceHolds = formula(

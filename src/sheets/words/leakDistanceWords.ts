@@ -3,7 +3,8 @@ import { doubtOf } from "../../mechanics/fluid/levelDoubt.ts";
 import type { Loss } from "../../mechanics/fluid/levelVolumes.ts";
 import type { LimitReached } from "../../mechanics/fluid/limitDistance.ts";
 import { type Quantity, standardUncertainty, valueIn } from "../../mechanics/quantity/quantity.ts";
-import { km, ml_km } from "../../mechanics/quantity/unit.ts";
+import { d, km, ml_km } from "../../mechanics/quantity/unit.ts";
+import { dayAfter } from "../../mechanics/service/dueDate.ts";
 import { earlyFigure, lateFigure, nearFigure } from "./distanceFigures.ts";
 import { volumeText } from "./levelFigures.ts";
 
@@ -53,6 +54,27 @@ export function distanceLines(reached: LimitReached): readonly string[] {
     default:
       return reached satisfies never;
   }
+}
+
+/** On which day the level reaches its limit, by the readings of days counted from the `first`. */
+export function dayLines(reached: LimitReached, first: string): readonly string[] {
+  if (reached.type === "not falling") return ["The level does not fall."];
+  if (reached.type === "not enough data")
+    return ["Not enough data: the readings cannot be told from no fall at all. Read again later."];
+  const day = (it: Quantity): string => dayAfter(first, valueIn(d, it));
+  const whole = (it: Quantity): number => Math.floor(valueIn(d, it));
+  const left =
+    whole(reached.leftAtLeast) < 1
+      ? "Act now: by these readings the level may be at its limit. Top up before it moves."
+      : `${earlyFigure(whole(reached.leftAtLeast))} days left at the least, about ${earlyFigure(whole(reached.left))} likely: act on the least.`;
+  return [
+    left,
+    `The limit comes about ${day(reached.at)}, as early as ${day(reached.earliest)}, as late as ${day(reached.latest)} (90 %).`,
+    "",
+    "Why",
+    "  A straight line through the readings, turned round by Fieller's theorem with the error of a reading.",
+    "  Days count only while it is used as it was. An estimate to help: read the level again before the least of it.",
+  ];
 }
 
 function leftLine(left: Quantity, atLeast: Quantity): string {

@@ -159,7 +159,10 @@ describe("figures that do not tell", () => {
 
 describe("mistakes", () => {
   test.each([
-    ["", /^--drops: given nothing; accepted: --drops and --in, or --fallen, --readings or --look$/],
+    [
+      "",
+      /^--drops: given nothing; accepted: --drops and --in, or --fallen, --readings, --look, --spot, --through or --closed-at$/,
+    ],
     ["--drops 7", /^--in: given nothing/],
     ['--drops few --in "10 min"', /^--drops: given "few"; accepted: a whole number of drops, as 7$/],
     ["--drops 7 --in 10", /^--in: given "10"; accepted: a number with its unit, as "10 min"/],
@@ -184,7 +187,7 @@ test("each example of --help runs, plainly and as JSON with its working", () => 
   const examples = [...turnsleft(["leak", "--help"]).stdout.matchAll(/^ {2}turnsleft (.+)$/gm)].map(
     (it) => it[1] ?? "",
   );
-  expect(examples).toHaveLength(3);
+  expect(examples).toHaveLength(7);
   for (const line of examples) {
     expect(turnsleft(typed(line))).toMatchObject({ status: 0, stderr: "" });
     expect(documentOf(typed(line)).working.length).toBeGreaterThan(0);

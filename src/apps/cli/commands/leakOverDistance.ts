@@ -7,12 +7,13 @@ import {
 import { doubtOf } from "../../../mechanics/fluid/levelDoubt.ts";
 import { levelReading } from "../../../mechanics/fluid/levelReadings.ts";
 import { drawBack, lossVerdict } from "../../../mechanics/fluid/levelVolumes.ts";
-import { limitDistance } from "../../../mechanics/fluid/limitDistance.ts";
+import { type LimitReached, limitDay, limitDistance } from "../../../mechanics/fluid/limitDistance.ts";
 import { exact, type Quantity, standardUncertainty, valueIn } from "../../../mechanics/quantity/quantity.ts";
-import { km, ml, ml_km, mm } from "../../../mechanics/quantity/unit.ts";
+import { d, km, ml, ml_km, mm } from "../../../mechanics/quantity/unit.ts";
 import { type Step, working } from "../../../mechanics/quantity/working.ts";
+import { dayAfter } from "../../../mechanics/service/dueDate.ts";
 import { limitFanSvg } from "../../../sheets/answer/limitFanSvg.tsx";
-import { distanceLines, type LossInWords, lossLines } from "../../../sheets/words/leakDistanceWords.ts";
+import { dayLines, distanceLines, type LossInWords, lossLines } from "../../../sheets/words/leakDistanceWords.ts";
 import { breatherFirst } from "../../../sheets/words/leakWords.ts";
 import { writeSvg } from "../files.ts";
 import { mistaken } from "../mistake.ts";
@@ -89,27 +90,50 @@ function lossDocument({ loss, share, toLimit }: LossInWords, k: Quantity, steps:
   };
 }
 
-/** Where the readings on the way say that the level reaches its limit. @throws InputMistake */
+/** Where, or on which day, the readings say that the level reaches its limit. @throws InputMistake */
 export function overReadings(file: string, options: LeakDistanceOptions): void {
-  const sightings = sightingsIn(file);
+  const { sightings, first } = sightingsIn(file);
   const limit = positiveOption("--limit", "y_L", "length", "10 mm", options.limit);
   const s = positiveOption("--read-to", "s", "length", "1 mm", options.readTo);
-  const reached = limitDistance(sightings, limit, s, 0.9);
+  const reached = (first === null ? limitDistance : limitDay)(sightings, limit, s, 0.9);
   const known = reached.type === "reached" ? reached : null;
   const steps = known ? working(known.at, known.earliest, known.latest, known.left, known.leftAtLeast) : [];
-  if (options.svg !== undefined) writeSvg(options.svg, limitFanSvg(sightings, limit, reached));
-  const kilometres = (it: Quantity | undefined): number | null => (it ? digits(valueIn(km, it), 3) : null);
+  if (options.svg !== undefined) {
+    if (first !== null) throw mistaken("--svg", options.svg, "readings by distance_km: days are not drawn");
+    writeSvg(options.svg, limitFanSvg(sightings, limit, reached));
+  }
   const document = {
     type: reached.type,
-    at_km: kilometres(known?.at),
-    earliest_km: kilometres(known?.earliest),
-    latest_km: kilometres(known?.latest),
-    left_km: kilometres(known?.left),
-    leftAtLeast_km: kilometres(known?.leftAtLeast),
+    ...(first === null ? kilometres(known) : days(known, first)),
     readings: sightings.length,
     working: steps,
   };
-  answered(options, document, distanceLines(reached), steps);
+  answered(options, document, first === null ? distanceLines(reached) : dayLines(reached, first), steps);
+}
+
+type Known = Extract<LimitReached, { type: "reached" }> | null;
+
+function kilometres(known: Known) {
+  const figure = (it: Quantity | undefined): number | null => (it ? digits(valueIn(km, it), 3) : null);
+  return {
+    at_km: figure(known?.at),
+    earliest_km: figure(known?.earliest),
+    latest_km: figure(known?.latest),
+    left_km: figure(known?.left),
+    leftAtLeast_km: figure(known?.leftAtLeast),
+  };
+}
+
+function days(known: Known, first: string) {
+  const day = (it: Quantity | undefined): string | null => (it ? dayAfter(first, valueIn(d, it)) : null);
+  const whole = (it: Quantity | undefined): number | null => (it ? Math.floor(valueIn(d, it)) : null);
+  return {
+    on: day(known?.at),
+    earliest: day(known?.earliest),
+    latest: day(known?.latest),
+    left_days: whole(known?.left),
+    leftAtLeast_days: whole(known?.leftAtLeast),
+  };
 }
 
 /** A blocked breather goes before every figure. */
