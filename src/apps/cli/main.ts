@@ -12,6 +12,7 @@ import { leakCommand } from "./commands/leak.ts";
 import { levelCommand } from "./commands/level.ts";
 import { limitsCommand } from "./commands/limits.ts";
 import { pressureCommand } from "./commands/pressure.ts";
+import { sealantCommand } from "./commands/sealant.ts";
 import { startCommand } from "./commands/start.ts";
 import { stripCommand } from "./commands/strip.ts";
 import { threadCommand } from "./commands/thread.ts";
@@ -39,6 +40,7 @@ const commands = [
   stripCommand,
   torqueCommand,
   cureCommand,
+  sealantCommand,
   pressureCommand,
   volumeCommand,
   levelCommand,

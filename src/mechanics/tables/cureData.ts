@@ -69,3 +69,33 @@ export const sealantHeat = {
   "PTFE tape": { most_degC: 125, source: published("EN 751-3: -20 to 125 °C") },
 } as const;
 export type Sealant = keyof typeof sealantHeat;
+
+export const sealedFluids = ["gear oil", "engine oil", "coolant", "fuel"] as const;
+export type SealedFluid = (typeof sealedFluids)[number];
+
+/** What a fluid does to a class of sealant; where it is asked, only the label of the tube can tell. */
+type FluidRow = { readonly verdict: "bears it" | "ask the label" | "does not bear it"; readonly source: Source };
+
+const asked = (why: string): FluidRow => ({ verdict: "ask the label", source: judgement(why) });
+const oilResistant: FluidRow = {
+  verdict: "bears it",
+  source: published("US Army TM 10-3930-643-20, 2-12c: anaerobics resist oils"),
+};
+const tape = asked("EN 751-3 speaks of gas and hot water");
+
+/** Fluids by what they do to each class of sealant. */
+export const sealantFluids: Readonly<Record<Sealant, Readonly<Record<SealedFluid, FluidRow>>>> = {
+  silicone: {
+    "gear oil": { verdict: "ask the label", source: fromMemory("EP gear oil softens ordinary silicone") },
+    "engine oil": { verdict: "ask the label", source: fromMemory("silicone swells in hot oil") },
+    coolant: asked("some grades are made for coolant"),
+    fuel: { verdict: "does not bear it", source: published("MIL-A-46106B: not fuel-resistant") },
+  },
+  anaerobic: {
+    "gear oil": oilResistant,
+    "engine oil": oilResistant,
+    coolant: asked("EN 751-1 lets anaerobics seal hot water; glycol is the label's to name"),
+    fuel: asked("fuels differ"),
+  },
+  "PTFE tape": { "gear oil": tape, "engine oil": tape, coolant: tape, fuel: tape },
+};

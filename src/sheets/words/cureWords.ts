@@ -1,27 +1,74 @@
 import type { CureClocks, CureNote } from "../../mechanics/cure/clocks.ts";
 import type { CureTime } from "../../mechanics/cure/front.ts";
+import type { CureInThread } from "../../mechanics/cure/inThread.ts";
+import type { LabelCheck } from "../../mechanics/cure/label.ts";
 import { type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { d, h, min } from "../../mechanics/quantity/unit.ts";
+import type { Source } from "../../mechanics/tables/source.ts";
+import {
+  type BeadInWords,
+  beadLines,
+  type OnThreadInWords,
+  onThreadLine,
+  type PasteInWords,
+  pasteLine,
+} from "./beadWords.ts";
+import { earlyFigure, lateFigure } from "./distanceFigures.ts";
+import { forbidden, labelLines } from "./labelWords.ts";
+
+/** All that is said of a joint sealed with silicone; null where nobody asked. */
+export type CureFound = {
+  readonly clocks: CureClocks;
+  readonly closed: Date | null;
+  readonly inside: {
+    readonly depth_mm: number;
+    readonly straightGap: CureInThread;
+    readonly slack: CureInThread;
+    readonly flankOnFlank: CureInThread;
+  };
+  readonly bead: BeadInWords | null;
+  readonly onThread: OnThreadInWords | null;
+  readonly paste: PasteInWords | null;
+  readonly label: readonly LabelCheck[];
+  readonly heat: {
+    readonly hottest: string;
+    readonly verdict: "bears it" | "too hot";
+    readonly room_K: number;
+    readonly source: Source;
+  } | null;
+};
+
+type AsTyped = { readonly useBy?: string };
 
 /** The two clocks, why they stand where they do, and the plain truth about the inside of a thread. */
-export function cureLines(clocks: CureClocks, closed: Date | null, inside10mm: CureTime): readonly string[] {
+export function cureLines(it: CureFound, { useBy }: AsTyped): readonly string[] {
+  const { clocks, closed, inside, bead, onThread, paste, label, heat } = it;
   const { mayBeSplashed, curedThrough, slowness, notes } = clocks;
   const slower = slowness.value >= 1 ? "times as slow as" : "times the time of";
+  const tube = { checks: label, useBy: useBy ?? null, silicone: true };
   return [
+    ...forbidden(tube),
+    ...(heat?.verdict === "too hot" ? [`Not silicone: ${heat.hottest} is more than it bears.`] : []),
     `May be splashed: ${clockText(mayBeSplashed.time, closed)}.`,
     `Cured through: ${clockText(curedThrough.likely, closed)} (${span(curedThrough)}).`,
+    ...(bead ? beadLines(bead) : []),
+    ...(onThread ? [onThreadLine(onThread)] : []),
     "",
     "Why",
     `  ${becauseWords[mayBeSplashed.because]}`,
     `  This air is ${slowness.value.toPrecision(2)} ${slower} the 23 °C and 50 % that labels speak of.`,
-    `  Inside a thread it stays soft: 10 mm deep takes ${span(inside10mm)} in a straight gap, longer in turns. Do not count on it for strength.`,
-    ...notes.map((it) => `  ${noteWords[it]}`),
+    `  Inside a thread it stays soft: ${inside.depth_mm} mm deep takes ${span(inside.straightGap.time)} in a straight gap and ${span(inside.slack.time)} in a slack thread.`,
+    `  Where flank lies on flank it ${insideWords[inside.flankOnFlank.verdict]}. Do not count on it for strength.`,
+    ...(paste ? [`  ${pasteLine(paste)}`] : []),
+    ...(heat?.verdict === "bears it" ? [`  Silicone bears ${heat.hottest}.`] : []),
+    ...notes.map((note) => `  ${noteWords[note]}`),
     "",
     "Ask the label",
-    "  Does it name this fluid? Gear oil softens ordinary silicone.",
-    "  Is it in date? Does it say a longer time? Then the longer one counts (--label).",
+    ...labelLines(tube).map((line) => `  ${line}`),
+    "  Does it say a longer time? Then the longer one counts (--label).",
     "",
     "Mind",
+    "  Opened again with scraper and solvent.",
     "  An estimate to help a competent person; the maker's sheet of the sealant comes first.",
   ];
 }
@@ -38,10 +85,16 @@ export function clockText(time: Quantity, closed: Date | null): string {
   return `${Math.ceil(minutes / 60)} h`;
 }
 
+const insideWords: Readonly<Record<CureInThread["verdict"], string>> = {
+  days: "takes days",
+  weeks: "takes weeks",
+  "practically never": "practically never cures",
+};
+
 const span = ({ least, most }: CureTime): string =>
   valueIn(d, most) < 4
     ? `${Math.round(valueIn(h, least))} to ${Math.ceil(valueIn(h, most))} h`
-    : `${Math.round(valueIn(d, least))} to ${Math.ceil(valueIn(d, most))} days`;
+    : `${earlyFigure(valueIn(d, least))} to ${lateFigure(valueIn(d, most))} days`;
 
 const becauseWords: Readonly<Record<CureClocks["mayBeSplashed"]["because"], string>> = {
   skin: "Splash waits for a skin of half a millimetre.",
