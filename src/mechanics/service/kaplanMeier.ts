@@ -1,5 +1,6 @@
 import { formula } from "../quantity/formula.ts";
 import { normalQuantile } from "../quantity/normal.ts";
+import { as, exact, type Quantity } from "../quantity/quantity.ts";
 import { one } from "../quantity/unit.ts";
 import type { FailedAt, HeldUntil, Watched } from "./heldCases.ts";
 
@@ -40,6 +41,23 @@ export function kaplanMeier(watches: readonly (FailedAt | HeldUntil)[], level: n
       low: only(limit.over({ S, G, z: -z })),
       high: only(limit.over({ S, G, z })),
     };
+  });
+}
+
+/** The same shares, errors and bands as they are worked, failure by failure. */
+export function kaplanMeierWorked(watches: readonly (FailedAt | HeldUntil)[], level: number): readonly Quantity[] {
+  const z = normalQuantile((1 + level) / 2);
+  const count = (symbol: string, value: number, of: string): Quantity => exact(symbol, value, one, of);
+  let S = count("S_0", 1, "all hold at first");
+  let G = count("G_0", 0, "nothing failed yet");
+  return failureTimes(watches).flatMap(({ t, atRisk, failures }) => {
+    const [d, n] = [count("d", failures, `failed after ${t}`), count("n", atRisk, `still held before ${t}`)];
+    S = productLimit({ S_0: as("S_0", S), d, n });
+    if (failures === atRisk) return [S];
+    G = greenwood({ G_0: as("G_0", G), d, n });
+    const at = { S: as("S", S), G: as("G", G) };
+    const ends = [-z, z].map((signed) => limit({ ...at, z: count("z", signed, "deviate of the confidence") }));
+    return [S, standardError(at), ...ends];
   });
 }
 

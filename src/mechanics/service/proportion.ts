@@ -1,6 +1,7 @@
 import { betaQuantile } from "../quantity/betaFunctions.ts";
 import { formula } from "../quantity/formula.ts";
 import { normalQuantile } from "../quantity/normal.ts";
+import { exact, type Quantity } from "../quantity/quantity.ts";
 import { one } from "../quantity/unit.ts";
 
 /** The two ends of an interval for a share. */
@@ -17,6 +18,13 @@ export function wilsonInterval(x: number, n: number, level: number): ShareInterv
   const limit = (signed: number): number => wilsonLimit.over({ p: x / n, n, z: signed })[0] as number;
   // The limits are exactly 0 and 1 there; rounding would leave a crumb.
   return [x === 0 ? 0 : limit(-z), x === n ? 1 : limit(z)];
+}
+
+/** The two ends of Wilson's interval as they are worked, lower first. */
+export function wilsonWorked(x: number, n: number, level: number): readonly Quantity[] {
+  const z = normalQuantile((1 + level) / 2);
+  const share = { p: exact("p", x / n, one, `${x} of ${n}`), n: exact("n", n, one, "cases") };
+  return [-z, z].map((signed) => wilsonLimit({ ...share, z: exact("z", signed, one, "deviate of the confidence") }));
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { HeldByMethod } from "../../mechanics/service/held.ts";
+import { casesToShow } from "../../mechanics/service/proportion.ts";
 import type { WeibullNotFitted } from "../../mechanics/service/weibull.ts";
 
 /** How one method has held, in a few lines: the count first, then what the true rate may be, then when they failed. */
@@ -11,6 +12,25 @@ export function heldLines(it: HeldByMethod): readonly string[] {
   ];
 }
 
+/** Two methods held against one another; `test` is null where nothing tells. */
+export type ComparedInWords = {
+  readonly methods: readonly [string, string];
+  readonly chiSquare: number | null;
+  readonly p: number | null;
+};
+
+/** Whether two methods hold alike, as far as so few cases can say. */
+export function comparedLines({ methods, p }: ComparedInWords): readonly string[] {
+  const both = `${methods[0]} and ${methods[1]}`;
+  if (p === null) return [`${both}: no failure sees both at risk, so nothing tells them apart.`, ""];
+  const chance = p < 0.01 ? "less than 1 in 100" : `about ${Math.round(100 * p)} in 100`;
+  const verdict = p < 0.05 ? "They do not hold alike" : "These cases cannot tell them apart";
+  return [
+    `${both}: ${verdict.charAt(0).toLowerCase()}${verdict.slice(1)}; luck alone would part them so far ${chance} times (log-rank).`,
+    "",
+  ];
+}
+
 function shareLines(it: HeldByMethod): readonly string[] {
   const [low, high] = it.jeffreys95.map(percent);
   const small = it.smallNumbers ? `; with ${numberWord(it.cases)} the true rate` : "; the true rate";
@@ -18,6 +38,9 @@ function shareLines(it: HeldByMethod): readonly string[] {
     `  ${it.cameBack} of ${it.cases} came back${small} may be anywhere from ${low} to ${high} % (Jeffreys, 95 %)`,
     `  watched together ${Math.round(it.watched_days)} days`,
     ...fallLines(it),
+    ...(it.cameBack === 0
+      ? [`  ${casesToShow(0.9, 0.95)} in a row without one coming back would show that 9 in 10 hold (95 %)`]
+      : []),
     weibullLine(it),
   ];
 }

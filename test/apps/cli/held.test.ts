@@ -68,6 +68,60 @@ describe("held", () => {
     expect(held(`${head}bung,0,\n`).stdout).toContain("never looked at: silence is not success");
   });
 
+  // aml, both arms (Miller, Survival Analysis, 1981): log-rank chi-squared 3.396, p .0653; median 31, by log-log from 13
+  // without end; R survival 3.5-3.
+  test("holds two methods against one another, and tells the median", () => {
+    const arms = {
+      maintained: ["9,9", "13,13", "13,", "18,18", "23,23", "28,", "31,31", "34,34", "45,", "48,48", "161,"],
+      not: ["5,5", "5,5", "8,8", "8,8", "12,12", "16,", "23,23", "27,27", "30,30", "33,33", "43,43", "45,45"],
+    };
+    const csv =
+      head +
+      Object.entries(arms)
+        .flatMap(([arm, rows]) => rows.map((row) => `${arm},${row}`))
+        .join("\n");
+    const { compared, methods } = JSON.parse(held(csv, "--json", "--compare", "maintained, not").stdout);
+    agrees(compared.chiSquare, "3.396");
+    agrees(compared.p, ".0653");
+    expect(methods[0].median_days).toEqual([13, 31, null]);
+    expect(held(csv, "--compare", "maintained, not").stdout).toMatch(
+      /^maintained and not: these cases cannot tell them apart/,
+    );
+  });
+
+  // The success run: ln(1 - .95) / ln(.9) = 28.4.
+  test("says how many without one coming back would show that 9 in 10 hold", () => {
+    const [method] = answer(`${head}seal,30,\nseal,40,`);
+    expect(method.casesToShow90).toBe(29);
+    expect(held(`${head}seal,30,\nseal,40,`).stdout).toContain("29 in a row without one coming back");
+    expect(answer(`${head}seal,30,30`)[0].casesToShow90).toBeNull();
+  });
+
+  test("prints how every figure was got, below its method", () => {
+    const { stdout } = held(`${head}seal,5,5\nseal,71,71\nseal,88,`, "--working");
+    for (const equation of [
+      "p_z = (p + z^2",
+      "S = S_0 * (1 - d / n)",
+      "s_S = S * sqrt(G)",
+      "alpha_ij / P_i <= n",
+      "ln L =",
+    ])
+      expect(stdout).toContain(equation);
+    expect(stdout).toContain("Wilson, JASA 22 (1927), 209");
+  });
+
+  test.each([
+    ["seal", "two methods"],
+    ["seal, seal", "two methods"],
+    ["seal, glue", "seal, bung"],
+    ["seal, bung", "a method whose failures are all known to the day"],
+  ])("refuses to compare %j", (methods, accepted) => {
+    const { status, stdout, stderr } = held(`${head}seal,5,5\nbung,2,9`, "--compare", methods);
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toMatch(/^turnsleft: --compare: given /);
+    expect(stderr).toContain(accepted);
+  });
+
   test.each([
     ["method,from,to\nseal,1,2", "the columns method, from_days, to_days"],
     [`${head}seal,5,3`, "5 or later"],

@@ -1,15 +1,26 @@
 import type { Command } from "commander";
 import { parse } from "csv-parse/sync";
+import type { Step } from "../../../mechanics/quantity/working.ts";
 import { type HeldByMethod, held } from "../../../mechanics/service/held.ts";
 import { type HeldCase, watched } from "../../../mechanics/service/heldCases.ts";
 import { heldCurve } from "../../../mechanics/service/heldCurve.ts";
+import { heldWorking } from "../../../mechanics/service/heldWorking.ts";
+import { holdingMedian } from "../../../mechanics/service/kaplanMeier.ts";
+import { casesToShow } from "../../../mechanics/service/proportion.ts";
 import { holdingSvg } from "../../../sheets/answer/holdingSvg.tsx";
-import { heldLines } from "../../../sheets/words/heldWords.ts";
+import { comparedLines, heldLines } from "../../../sheets/words/heldWords.ts";
 import { textIn, writeSvg } from "../files.ts";
+import { heldCompared } from "../heldCompared.ts";
 import { mistaken } from "../mistake.ts";
-import { digits, print } from "../print.ts";
+import { digits, print, workingLines } from "../print.ts";
 
-type Options = { readonly json?: boolean; readonly svg?: string; readonly method?: string };
+type Options = {
+  readonly json?: boolean;
+  readonly working?: boolean;
+  readonly svg?: string;
+  readonly method?: string;
+  readonly compare?: string;
+};
 
 export function heldCommand(program: Command): void {
   program
@@ -18,13 +29,24 @@ export function heldCommand(program: Command): void {
     .argument("<cases.csv>", "columns method, from_days, to_days; - for standard input")
     .option("--method <method>", "the method that --svg draws; the first of the file unless told")
     .option("--svg <file>", "write the holding curve")
+    .option("--compare <methods>", "two methods, with a comma: whether they hold alike (log-rank test)")
+    .option("--working", "print how every figure was got")
     .option("--json", "one JSON document")
     .addHelpText("after", "\nExample:\n  turnsleft held examples/held.csv")
     .action((file: string, options: Options) => {
       const cases = casesIn(file);
       const { methods } = held(cases);
       if (options.svg) drawCurve(options.svg, cases, options.method);
-      print(options.json ?? false, { methods: methods.map(methodDocument) }, methods.flatMap(heldLines));
+      const compared = options.compare === undefined ? null : heldCompared(options.compare, cases);
+      const told = methods.map((it) => ({ it, steps: heldWorking(it, cases) }));
+      const document = { methods: told.map(({ it, steps }) => methodDocument(it, steps)), compared };
+      print(options.json ?? false, document, [
+        ...(compared ? comparedLines(compared) : []),
+        ...told.flatMap(({ it, steps }) => [
+          ...heldLines(it),
+          ...(options.working ? [...workingLines(steps), ""] : []),
+        ]),
+      ]);
     });
 }
 
@@ -36,7 +58,8 @@ function drawCurve(file: string, cases: readonly HeldCase[], method = cases[0]?.
 }
 
 /** The figures by the keys of the contract. */
-function methodDocument(it: HeldByMethod) {
+function methodDocument(it: HeldByMethod, steps: readonly Step[]) {
+  const median = it.kaplanMeier && holdingMedian(it.kaplanMeier);
   return {
     method: it.method,
     cases: it.cases,
@@ -55,6 +78,8 @@ function methodDocument(it: HeldByMethod) {
         low,
         high,
       })) ?? null,
+    median_days: median && [median.low, median.t, median.high],
+    casesToShow90: it.cases > 0 && it.cameBack === 0 ? casesToShow(0.9, 0.95) : null,
     turnbull: it.turnbull,
     turnbullProof: it.turnbullCertificate,
     weibull: it.weibull && {
@@ -63,6 +88,7 @@ function methodDocument(it: HeldByMethod) {
       logLikelihood: digits(it.weibull.logLikelihood, 12),
     },
     weibullMissing: it.weibullMissing,
+    working: steps,
   };
 }
 
