@@ -1,18 +1,24 @@
-import type { Command } from "commander";
+import { type Command, Option } from "commander";
 import { type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts";
 import { d, h, km } from "../../../mechanics/quantity/unit.ts";
 import { working } from "../../../mechanics/quantity/working.ts";
-import { type Due, type DueLimit, nextDue, ordinaryDuty } from "../../../mechanics/service/due.ts";
+import { type Due, type DueLimit, type DueNow, dueNow, nextDue, ordinaryDuty } from "../../../mechanics/service/due.ts";
+import { checksAfterRepair, daysToDistance } from "../../../mechanics/service/dueChecks.ts";
+import { dayAfter } from "../../../mechanics/service/dueDate.ts";
 import { fallbackDistance, type Use, useRate } from "../../../mechanics/service/dueUse.ts";
 import { type MeterVerdict, meterVerdict } from "../../../mechanics/service/meter.ts";
-import { dueLines } from "../../../sheets/words/dueWords.ts";
+import { dueLines, type LookInWords } from "../../../sheets/words/dueWords.ts";
 import { mistaken } from "../mistake.ts";
 import { positiveOption } from "../options.ts";
 import { digits, print, workingLines } from "../print.ts";
 import { dayOption, todayByTheClock } from "../readings.ts";
+import { meterList } from "./dueMeter.ts";
 
 type Options = {
-  readonly last: string;
+  readonly last?: string;
+  readonly happened?: DueNow;
+  readonly repaired?: string;
+  readonly meter?: string;
   readonly today?: string;
   readonly at?: string;
   readonly now?: string;
@@ -30,7 +36,7 @@ export function dueCommand(program: Command): void {
   program
     .command("due")
     .description("when the next service falls due: by distance, hours or date, whichever comes first")
-    .requiredOption("--last <day>", "the day of the last service, as 2026-01-10")
+    .option("--last <day>", "the day of the last service, as 2026-01-10")
     .option("--today <day>", "the day it is; by the clock of this machine unless told")
     .option("--at <meter>", 'the meter at the last service, as "84210 km"')
     .option("--now <meter>", 'the meter today, as "87960 km"')
@@ -39,17 +45,37 @@ export function dueCommand(program: Command): void {
     .option("--hours-now <hours>", 'the hour meter today, as "700 h"')
     .option("--every-hours <hours>", 'the interval in hours, as "500 h"')
     .option("--months <months>", "the interval in months, as 12")
-    .option("--severe <share>", "severe duty shortens distance and hours, as 0.5")
+    .option("--severe <share>", "severe duty cuts distance and hours to this share, as 0.5")
+    .addOption(new Option("--happened <what>", "what makes it due now").choices([...dueNow]))
+    .option("--repaired <day>", "the day a seal was repaired: when to look again")
+    .option(
+      "--meter <file.csv>",
+      'a list of readings, by day: on, meter (with its unit, as "84210 km"); whether they can be right',
+    )
     .option("--working", "print how every figure was got")
     .option("--json", "one JSON document")
     .addHelpText(
       "after",
-      '\nExample:\n  turnsleft due --last 2026-01-10 --at "84210 km" --now "87960 km" --today 2026-04-20 --every "20000 km" --months 12',
+      [
+        "\nExamples:",
+        '  turnsleft due --last 2026-01-10 --at "84210 km" --now "87960 km" --today 2026-04-20 --every "20000 km" --months 12',
+        '  turnsleft due --last 2026-01-10 --hours-at "640 h" --hours-now "700 h" --today 2026-04-20 --every-hours "500 h" --months 24 --severe 0.5',
+        '  turnsleft due --last 2026-01-10 --at "84210 km" --now "87960 km" --today 2026-04-20 --every "20000 km" --repaired 2026-04-20',
+        "  turnsleft due --meter examples/meter.csv",
+      ].join("\n"),
     )
     .action(answer);
 }
 
 function answer(options: Options): void {
+  if (options.meter !== undefined) {
+    if (options.last !== undefined)
+      throw mistaken("--last", options.last, "nothing beside --meter: a list is only checked");
+    meterList(options.meter, options);
+    return;
+  }
+  if (options.last === undefined)
+    throw mistaken("--last", null, "the day of the last service, as 2026-01-10; or --meter");
   const last = dayOption("--last", options.last);
   const today = options.today ? dayOption("--today", options.today) : todayByTheClock();
   if (Date.parse(today) < Date.parse(last))
@@ -69,7 +95,7 @@ function answer(options: Options): void {
     every: hours("--every-hours", options.everyHours),
   };
   const days = options.months === undefined ? null : daysOfMonths(options.months, last);
-  if (!distance.every && !clock.every && days === null)
+  if (!distance.every && !clock.every && days === null && !options.happened)
     throw mistaken("--every", "nothing", "an interval: --every, --every-hours or --months");
   const severe = options.severe ? positiveOption("--severe", "f", "plain number", "0.5", options.severe) : ordinaryDuty;
   if (severe.value > 1) throw mistaken("--severe", options.severe ?? "", "a share up to 1, as 0.5");
@@ -85,12 +111,16 @@ function answer(options: Options): void {
       hoursUse: useOf(clock.at, clock.now, last, today, null),
     },
     severe,
-    null,
+    options.happened ?? null,
   );
+  const use =
+    useOf(distance.at, corrected(verdict) ?? distance.now, last, today, fallbackDistance) ??
+    useRate(null, null, fallbackDistance);
+  const looks = options.repaired === undefined ? null : looksAfter(dayOption("--repaired", options.repaired), use);
   const limits = due.type === "due" || due.type === "overdue" ? due.limits : [];
   const steps = working(...limits.map(({ likely }) => likely));
-  print(options.json ?? false, document(due, verdict, steps), [
-    ...dueLines(due, verdict, options.severe !== undefined),
+  print(options.json ?? false, document(due, verdict, severe, looks, steps), [
+    ...dueLines(due, verdict, { severe: options.severe === undefined ? null : digits(severe.value, 3), looks }),
     ...(options.working ? workingLines(steps) : []),
   ]);
 }
@@ -124,10 +154,31 @@ function daysOfMonths(text: string, last: string): number {
   return Math.round((end.getTime() - Date.parse(`${last}T00:00:00Z`)) / 86_400_000);
 }
 
-function document(due: Due, verdict: MeterVerdict | null, steps: ReturnType<typeof working>) {
+/** The looks that follow a repair, by day where the day can be told; by distance with the use of the machine. */
+function looksAfter(repaired: string, use: Use | null): readonly LookInWords[] {
+  const on = (it: Quantity): string => dayAfter(repaired, valueIn(d, it));
+  return checksAfterRepair.checks.map((check) => {
+    if (check.id === "next day" || check.id === "first look") {
+      const day = on(check.after);
+      return { id: check.id, on: day, earliest: day, latest: day };
+    }
+    if (check.id !== "by distance" || !use) return { id: check.id, on: null, earliest: null, latest: null };
+    const { likely, earliest, latest } = daysToDistance(check.after, use);
+    return { id: check.id, on: on(likely), earliest: on(earliest), latest: on(latest) };
+  });
+}
+
+function document(
+  due: Due,
+  verdict: MeterVerdict | null,
+  severe: Quantity,
+  looks: readonly LookInWords[] | null,
+  steps: ReturnType<typeof working>,
+) {
   const known = due.type === "due" ? due : null;
   return {
     type: due.type,
+    because: due.type === "now" ? due.because : null,
     by: due.type === "due" || due.type === "overdue" ? due.by : null,
     on: known?.on ?? null,
     earliest: known?.earliest ?? null,
@@ -137,6 +188,8 @@ function document(due: Due, verdict: MeterVerdict | null, steps: ReturnType<type
     chanceUseFirst:
       known?.chanceUseFirst === undefined || known.chanceUseFirst === null ? null : digits(known.chanceUseFirst, 3),
     meter: verdict?.type ?? null,
+    severe: digits(severe.value, 3),
+    looks,
     working: steps,
   };
 }
