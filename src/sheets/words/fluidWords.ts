@@ -13,6 +13,8 @@ import { anyOf } from "./problemWords.ts";
 export type OilInWords = {
   readonly index: number | null;
   readonly nu: Quantity | null;
+  /** How many times as thick as at 90 °C. */
+  readonly timesHot: Quantity | null;
   readonly t: Quantity | null;
   readonly reach: Reach | null;
   readonly grade: GearGradeFound;
@@ -35,9 +37,14 @@ export type LabelHeld = {
 
 /** The oil in a few lines: its viscosity where it was asked for, its grades, its index. */
 export function viscosityLines(oil: OilInWords): readonly string[] {
-  const { index, nu, t, reach, grade, engine, iso, label } = oil;
+  const { index, nu, timesHot, t, reach, grade, engine, iso, label } = oil;
   return [
     ...(nu && t ? [`${viscosityAtText(nu, t, reach)}.`] : []),
+    ...(timesHot && timesHot.value >= 3
+      ? [
+          `It finds its level ${Number(timesHot.value.toPrecision(2))} times as slowly as at 90 °C: wait before you call it full.`,
+        ]
+      : []),
     ...(label ? [labelLine(label)] : []),
     gradeLine(grade),
     indexLine(index),

@@ -148,8 +148,38 @@ test("deeper below the lip is shorter of it, and what is drawn is never more tha
   );
 });
 
+// Oil wets metal with a contact angle of 10 to 30°: with 0.031 N/m and 877 kg/m³ it stands 0.33 to 0.98 mm high (de Gennes,
+// Brochard-Wyart, Quéré, ch. 2).
+test("filled until it ran out is two thirds of a millimetre above the lip, and that is assumed", () => {
+  const it = answer('--per-mm "22 ml/mm" --ran-out --target "5 mm"');
+  expect(it.read_mm).toBeGreaterThan(0.33);
+  expect(it.read_mm).toBeLessThan(0.98);
+  expect(it.toTarget_ml).toBeLessThan(-22 * 5);
+  expect(it.assumed[0].reading).toBe("filled until it ran out");
+});
+
+// 150 mm at 1.6° and 60 mm at 1.1°, the angles as far as an inclinometer may be off: 4.19 + 1.15 mm; plain geometry.
+test("two tilts without a place of the hole are bounded by half of the case", () => {
+  const askew = '--per-mm "22 ml/mm" --below "8 mm" --tilt "1 °" --tilt-across "0.5 °"';
+  const it = answer(`${askew} --length "300 mm" --width "120 mm"`);
+  agrees(it.tiltBound_mm, "5.34");
+  expect(it).toMatchObject({ tilt: "bounded", level_mm: -8 });
+  expect(answer(askew)).toMatchObject({ tilt: "offset not known", level_mm: null });
+});
+
+test("oil that a tilt takes over a step in the wall is not reckoned with", () => {
+  const steep = '--per-mm "22 ml/mm" --below "8 mm" --tilt "3 °" --offset "150 mm"';
+  expect(answer(`${steep} --to-step "5 mm"`)).toMatchObject({ tilt: "surface reaches a step", level_mm: null });
+  expect(answer(`${steep} --to-step "20 mm"`).tilt).toBe("corrected");
+  expect(text(`${steep} --to-step "5 mm"`)).toMatch(/^Stand it level first\./);
+});
+
 describe("mistakes", () => {
   test.each([
+    ['--per-mm "22 ml/mm" --below "8 mm" --ran-out', /^--below: given "8 mm"; accepted: nothing beside --ran-out/],
+    ['--per-mm "22 ml/mm" --below "8 mm" --to-step "5 mm"', /^--tilt: given nothing; accepted: how the machine stands/],
+    ['--per-mm "22 ml/mm" --below "8 mm" --tilt "1 °" --length 300', /^--length: given "300"/],
+    ['--per-mm "22 ml/mm" --below "8 mm" --tilt "1 °" --to-step 5', /^--to-step: given "5"/],
     ["", /^--drawn: given nothing; accepted: --drawn and --fallen together, or --per-mm, or --shape$/],
     ['--drawn "60 ml"', /^--fallen: given nothing/],
     ['--drawn "20 ml" --fallen "0.5 mm"', /^--fallen: given "0\.5 mm"; accepted: at least 2\.2 mm: draw more$/],
@@ -174,7 +204,7 @@ test("each example of --help runs, plainly and as JSON with its working", () => 
   const examples = [...turnsleft(["level", "--help"]).stdout.matchAll(/^ {2}turnsleft (.+)$/gm)].map(
     (it) => it[1] ?? "",
   );
-  expect(examples).toHaveLength(3);
+  expect(examples).toHaveLength(4);
   for (const line of examples) {
     expect(turnsleft(typed(line))).toMatchObject({ status: 0, stderr: "" });
     expect(documentOf(typed(line)).working.length).toBeGreaterThan(0);

@@ -22,6 +22,16 @@ describe("published", () => {
     expect(answer(`--kv40 ${kv40} --kv100 ${kv100}`).index).toBe(index);
   });
 
+  // 493.39 over 19.043 mm²/s, by ASTM D341 worked apart in R 4.2.2.
+  test("oil of 100 and 15 mm²/s is 26 times as thick at 10 °C as at 90, and finds its level as slowly", () => {
+    const line = '--kv40 100 --kv100 15 --temperature "10 °C"';
+    expect(answer(line).timesHot).toBe(26);
+    expect(turnsleft(typed(`viscosity ${line}`)).stdout).toContain(
+      "26 times as slowly as at 90 °C: wait before you call it full",
+    );
+    expect(answer("--kv40 100 --kv100 15").timesHot).toBeNull();
+  });
+
   // Computed apart, in R 4.2.2, from the equations of ASTM D341 as two public sources quote them.
   test.each([
     ["48", "8", "1245.1 460.64 229.70 126.31 22.862 12.770 9.985 5.4537"],
@@ -69,6 +79,7 @@ test("the keys are there whether a temperature is asked for or not", () => {
     "edition",
     "engineGrades",
     "isoGrade",
+    "timesHot",
     "reach",
     "label",
     "labelFits",

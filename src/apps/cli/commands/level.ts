@@ -21,12 +21,13 @@ export function levelCommand(program: Command): void {
     .option("--fallen <height>", 'what the level fell by it, as "2.7 mm"')
     .option("--per-mm <volume>", 'what a millimetre holds, where it is known, as "22 ml/mm"')
     .addOption(new Option("--shape <shape>", "of the case inside, where nothing was drawn; lying").choices([...shapes]))
-    .option("--length <length>", "inside, of a box, cylinder or ellipse")
-    .option("--width <length>", "inside; the diameter of a cylinder or ball")
+    .option("--length <length>", "inside, of a box, cylinder or ellipse; without a shape it bounds a tilt")
+    .option("--width <length>", "inside; the diameter of a cylinder or ball; without a shape it bounds a tilt")
     .option("--height <length>", "inside, of an ellipse or box")
     .option("--depth <length>", "of the oil above the lowest point inside")
     .option("--gears", "take off what gears and shafts usually cut of the surface")
     .option("--below <height>", 'the level below the lip as it was read, as "8 mm"')
+    .option("--ran-out", "it was filled until it ran out, in place of --below")
     .option("--allowed <height>", "the lowest level that is left as it is, below the lip; 5 mm is common practice")
     .option("--target <height>", 'the level wanted, below the lip, as "0 mm"')
     .option("--pour <volume>", 'what is about to be poured in, as "200 ml"')
@@ -35,6 +36,10 @@ export function levelCommand(program: Command): void {
     .option("--tilt-across <angle>", "the same across it")
     .option("--offset <length>", 'from the middle of the oil to the hole, along the tilt, as "140 mm"')
     .option("--offset-across <length>", "the same across it")
+    .option(
+      "--to-step <height>",
+      'from the level to the nearest step in the wall, as "12 mm": how far a tilt may be reckoned',
+    )
     .option("--oil <temperature>", 'the oil as its level was read, as "55 °C"')
     .option("--at <temperature>", 'the temperature the level is counted at, as "20 °C"')
     .option("--settled", "the oil stood for ten minutes before it was read")
@@ -50,6 +55,7 @@ export function levelCommand(program: Command): void {
         "\nExamples:",
         '  turnsleft level --drawn "60 ml" --fallen "2.7 mm" --below "8 mm" --allowed "8 mm" --target "0 mm"',
         '  turnsleft level --per-mm "22 ml/mm" --below "8 mm" --oil "55 °C" --at "20 °C" --fill "2.4 L" --doubtful "90 °C"',
+        '  turnsleft level --per-mm "22 ml/mm" --below "8 mm" --tilt "1 °" --offset "140 mm" --tilt-across "0.5 °" --offset-across "40 mm" --pour "200 ml"',
         '  turnsleft level --shape box --length "150 mm" --width "120 mm" --depth "70 mm" --gears',
       ].join("\n"),
     )

@@ -7,12 +7,13 @@ import {
   levelVerdict,
   lip,
   overflow,
+  standsAboveLip,
 } from "../../../mechanics/fluid/levelLip.ts";
 import { levelReading, volumeReading } from "../../../mechanics/fluid/levelReadings.ts";
 import { drawBack, strokes } from "../../../mechanics/fluid/levelVolumes.ts";
 import { flippedReading, type LevelOnTheLevel, levelOnTheLevel } from "../../../mechanics/fluid/tilt.ts";
 import { normal } from "../../../mechanics/quantity/distribution.ts";
-import { exact, type Quantity, reading, valueIn } from "../../../mechanics/quantity/quantity.ts";
+import { as, exact, type Quantity, reading, valueIn } from "../../../mechanics/quantity/quantity.ts";
 import { deg, ml, mm } from "../../../mechanics/quantity/unit.ts";
 import { volumeFigure } from "../../../sheets/words/levelFigures.ts";
 import type { LevelInWords } from "../../../sheets/words/levelWords.ts";
@@ -35,6 +36,8 @@ export type LevelOptions = ShapeOptions &
     readonly tiltAcross?: string;
     readonly offset?: string;
     readonly offsetAcross?: string;
+    readonly toStep?: string;
+    readonly ranOut?: boolean;
   };
 
 /** All that the options let one say of a level. @throws InputMistake */
@@ -46,8 +49,9 @@ export function levelFound(options: LevelOptions): LevelInWords {
     shape?.perHeight ??
     known?.perHeight ??
     positiveOption("--per-mm", "k", "volume per length", "22 ml/mm", options.perMm ?? "");
-  if (options.below === undefined) needsBelow(options);
-  const read = options.below === undefined ? null : below(options.below);
+  const read = levelRead(options);
+  if (options.toStep && !(options.tilt || options.tiltAcross))
+    throw mistaken("--tilt", null, 'how the machine stands, as "1 °", with --to-step');
   const tilt = read && (options.tilt || options.tiltAcross) ? standing(read, options, shape) : null;
   const level = tilt ? (tilt.type === "corrected" || tilt.type === "bounded" ? tilt.level : null) : read;
   const cold = level && options.oil !== undefined ? atReference(level, options.oil, perHeight, options) : null;
@@ -71,6 +75,7 @@ export function levelFound(options: LevelOptions): LevelInWords {
     toTarget: now && target && drawnTo(target, drawBack(perHeight, now, target), options.syringe),
     overflow: poured && level ? { ...overflow(perHeight, level, poured), poured } : null,
     assumed: [
+      ...(options.ranOut ? [puddleAssumed] : []),
       ...(options.allowed || !read
         ? []
         : [{ reading: "lowest allowed", value: "5 mm below", source: "common practice" }]),
@@ -87,6 +92,22 @@ function oneWay({ perMm, shape, drawn }: LevelOptions): void {
   if (first && second) throw mistaken(second[0], second[1] ?? null, `nothing beside ${first[0]}: one or the other`);
 }
 
+/** The level as it was read, or as it stands where it was filled until it ran out. */
+function levelRead(options: LevelOptions): Quantity | null {
+  const { below: text, ranOut } = options;
+  if (text !== undefined && ranOut) throw mistaken("--below", text, "nothing beside --ran-out: one or the other");
+  if (ranOut) return as("h", standsAboveLip);
+  if (text !== undefined) return below(text);
+  needsBelow(options);
+  return null;
+}
+
+const puddleAssumed = {
+  reading: "filled until it ran out",
+  value: "it stands 0.3 to 1 mm above the lip",
+  source: standsAboveLip.origin.type === "taken" ? standsAboveLip.origin.source : "",
+};
+
 /** What is asked of a level needs one. */
 function needsBelow(options: LevelOptions): void {
   for (const [name, text] of [
@@ -95,6 +116,7 @@ function needsBelow(options: LevelOptions): void {
     ["--oil", options.oil],
     ["--pour", options.pour],
     ["--target", options.target],
+    ["--to-step", options.toStep],
   ] as const)
     if (text !== undefined) throw mistaken("--below", null, `the level as it was read, as "8 mm", with ${name}`);
 }
@@ -159,12 +181,18 @@ function standing(read: Quantity, options: LevelOptions, shape: ShapeFound | nul
     {
       x: place("--offset", "x", offset, tilt),
       y: place("--offset-across", "y", offsetAcross, tiltAcross),
-      halfLength: shape?.halfLength ?? null,
-      halfWidth: shape?.halfWidth ?? null,
-      roomToStep: null,
+      halfLength: shape?.halfLength ?? halfOf("--length", "x", options.length),
+      halfWidth: shape?.halfWidth ?? halfOf("--width", "y", options.width),
+      roomToStep: options.toStep ? positiveOption("--to-step", "h", "length", "12 mm", options.toStep) : null,
     },
   );
 }
+
+/** Half of an inside size of the case, for a tilt whose hole is not placed. */
+const halfOf = (name: string, symbol: string, text: string | undefined): Quantity | null =>
+  text === undefined
+    ? null
+    : exact(symbol, valueIn(mm, positiveOption(name, symbol, "length", "150 mm", text)) / 2, mm, "half of the case");
 
 function atReference(level: Quantity, oil: string, perHeight: Quantity, options: LevelOptions): LevelInWords["cold"] {
   const rise = riseTo({ name: "--oil", text: oil }, perHeight, options);

@@ -2,6 +2,7 @@ import type { Command } from "commander";
 import { engineGrades, gearGrade, gearGradesBetween, isoGrade } from "../../../mechanics/fluid/grades.ts";
 import { supposedViscosity } from "../../../mechanics/fluid/gradesRange.ts";
 import { engineLabelRange, gearLabelRange, type KV100Range } from "../../../mechanics/fluid/gradesText.ts";
+import { levellingFactor } from "../../../mechanics/fluid/levelLip.ts";
 import {
   reachOf,
   temperatureFor,
@@ -86,10 +87,13 @@ function measured(
   const index = viscosityIndex(kv40, kv100);
   const nu = t && onLine(drawn.line, t, options.temperature ?? "");
   const label = options.label === undefined ? null : labelHeld(options.label, { kv40, kv100 }, edition);
-  const steps = working(...(nu ? [nu] : []), ...(index.ok ? [index.VI] : []));
+  const hot = nu && viscosityAt(drawn.line, exact("t", 90, degC, "oil as hot as after a run"));
+  const timesHot = nu && hot?.ok ? levellingFactor(nu, hot.nu) : null;
+  const steps = working(...(timesHot ? [timesHot] : nu ? [nu] : []), ...(index.ok ? [index.VI] : []));
   const found = {
     index: index.ok ? index.printed : null,
     nu,
+    timesHot,
     t,
     reach: t && reachOf(drawn.line, t),
     grade: gearGrade(kv100, edition),
@@ -104,6 +108,7 @@ function measured(
     edition,
     engineGrades: found.engine.map((it) => `SAE ${it}`),
     isoGrade: found.iso.type === "ISO VG" ? `ISO VG ${found.iso.VG_mm2_s}` : null,
+    timesHot: timesHot && digits(timesHot.value, 2),
     reach: found.reach,
     label: label?.text ?? null,
     labelFits: label?.fits ?? null,
