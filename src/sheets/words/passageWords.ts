@@ -22,7 +22,8 @@ export type PassageInWords = {
     readonly most: Quantity;
     readonly known: "given" | "by its classes";
   } | null;
-  readonly seat: boolean;
+  /** Whether a score across the seat was given. */
+  readonly scored: boolean;
   readonly oil: string;
   readonly head: string | null;
   readonly pressure: string | null;
@@ -95,7 +96,15 @@ function apartLine(sum: FlowSum | null): readonly string[] {
   ];
 }
 
-function reasonLines({ clearance, seat, heldBack, tooDoubtful, sums, oil, thread }: PassageInWords): readonly string[] {
+function reasonLines({
+  clearance,
+  scored,
+  heldBack,
+  tooDoubtful,
+  sums,
+  oil,
+  thread,
+}: PassageInWords): readonly string[] {
   return [
     ...(clearance && thread
       ? [
@@ -105,7 +114,7 @@ function reasonLines({ clearance, seat, heldBack, tooDoubtful, sums, oil, thread
         ]
       : []),
     "It goes with the third power of a gap: twice as wide lets 8 times as much through.",
-    ...(seat ? ["A score across the seat goes with the fourth power of its width."] : []),
+    ...(scored ? ["A score across the seat goes with the fourth power of its width."] : []),
     ...(tooDoubtful ? ["So small a clearance is not known well enough: take the range, not the middle."] : []),
     ...(heldBack?.more && sums.open
       ? [

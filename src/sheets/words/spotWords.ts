@@ -26,7 +26,7 @@ export function spotLines({ spot, time, volumes, perDay, dropsAMinute, roadTest 
 
 const roadTestWords: Readonly<Record<SpotInWords["roadTest"], string>> = {
   fails: "A road test refuses it: a pool of more than 75 mm within five minutes, idling (as one test manual has it).",
-  passes: "A road test looks for more than 75 mm within five minutes, idling; a mechanic accepts far less.",
+  passes: "A road test refuses only more than 75 mm within five minutes, idling; a mechanic accepts far less.",
   "watched too long":
     "For a road test watch five minutes, idling, from a wiped floor: more than 75 mm is refused there.",
 };

@@ -166,7 +166,7 @@ function closedAt(text: string | undefined): Date | null {
 
 function document({ clocks, closed, inside, bead, onThread, paste, label, heat }: CureFound, steps: readonly Step[]) {
   const { mayBeSplashed, curedThrough, slowness, notes } = clocks;
-  const hours = (time: Quantity): number => digits(valueIn(h, time), 4);
+  const hours = (time: Quantity): number => digits(valueIn(h, time), 2);
   const clockTime = (time: Quantity): string | null =>
     closed && new Date(closed.getTime() + 60_000 * Math.ceil(valueIn(min, time))).toISOString().slice(0, 16);
   const { by, heatTo_degC } = reopening("silicone");

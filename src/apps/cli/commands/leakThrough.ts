@@ -59,7 +59,7 @@ export function throughPassages(options: ThroughOptions): void {
   const found: PassageInWords = {
     thread: options.through?.trim() ?? null,
     clearance: way && { ...way.clearance, known: way.known },
-    seat: seat !== null,
+    scored: seat?.score != null,
     oil: options.oil ?? "",
     head: options.head ?? null,
     pressure: options.pressure ?? null,
