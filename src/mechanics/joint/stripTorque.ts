@@ -6,15 +6,16 @@ import {
   logDensity,
   logDensityOfNodes,
   product,
-  spread,
+  spreadAll,
   step,
   times,
 } from "../quantity/logDensity.ts";
 import { minimum } from "../quantity/minimum.ts";
 import { crossed, uniformNodes } from "../quantity/quadrature.ts";
 import { distributionOf, exact, valueIn } from "../quantity/quantity.ts";
+import { remembered } from "../quantity/remembered.ts";
 import { degC, MPa } from "../quantity/unit.ts";
-import { iso898, propertyClassRow } from "../tables/iso898.ts";
+import { iso898, type PropertyClassRow, propertyClassRow } from "../tables/iso898.ts";
 import { materialRows } from "../tables/materials.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { stressArea } from "../threads/metricThread.ts";
@@ -31,13 +32,29 @@ const nodesPerTolerance = 6;
  * each, times turns, height left and the scatter of the model, which they share.
  */
 export function stripForceDensity(port: Port, closure: Closure, turns: CarryingTurns, ranges: Ranges): LogDensity {
-  return product(
-    minimum(holeTurnDensity(port, ranges), plugTurnDensity(port, closure, ranges)),
-    logDensity(ranges["strip model"].distribution),
-    heightDensity(port, ranges),
-    carriedTurns(port, turns, ranges),
-  );
+  const { turn, known } = turnOf(port)(ranges)(propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value));
+  const key = JSON.stringify([turns.count, turns.passesThrough, turns.leadInShare]);
+  const found = known.get(key) ?? product(carriedTurns(port, turns, ranges), turn);
+  known.set(key, found);
+  return found;
 }
+
+/**
+ * One turn as it is left, whatever closes the port: its weaker thread, times the scatter of the model and the height. Beside
+ * it the strip forces already reckoned: rings of one thickness catch the same turns.
+ */
+const turnOf = remembered((port: Port) =>
+  remembered((ranges: Ranges) =>
+    remembered((plug: PropertyClassRow) => ({
+      turn: product(
+        heightDensity(port, ranges),
+        logDensity(ranges["strip model"].distribution),
+        minimum(holeTurnDensity(port, ranges), plugTurnOf(port, plug, ranges)),
+      ),
+      known: new Map<string, LogDensity>(),
+    })),
+  ),
+);
 
 /** The density of the bare force, N, at which one turn of the hole strips. */
 export function holeTurnDensity(port: Port, ranges: Ranges): LogDensity {
@@ -50,8 +67,10 @@ export function holeTurnDensity(port: Port, ranges: Ranges): LogDensity {
 }
 
 /** The density of the bare force, N, at which one turn of the plug strips. */
-export function plugTurnDensity(port: Port, closure: Closure, ranges: Ranges): LogDensity {
-  const { R_m_MPa } = propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value);
+export const plugTurnDensity = (port: Port, closure: Closure, ranges: Ranges): LogDensity =>
+  plugTurnOf(port, propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value), ranges);
+
+function plugTurnOf(port: Port, { R_m_MPa }: PropertyClassRow, ranges: Ranges): LogDensity {
   return product(
     times(1e6 * R_m_MPa, logDensity(ranges["plug strength"].distribution)),
     logDensity(ranges["plug shear ratio"].distribution),
@@ -86,21 +105,16 @@ export function stripTorqueDensity(
   for (let row = 0; row < arms.length; row += friction.rowsPerThread) {
     const moved = movedByYield(strip, notStripped, scaled(strength, yields[row] as number));
     for (let own = row; own < row + friction.rowsPerThread; own++)
-      for (let i = 0; i < moved.mass.length; i++)
-        spread(
-          result,
-          moved.first + i * step + (arms[own] as number),
-          (moved.mass[i] as number) * (friction.weight[own] as number),
-        );
+      spreadAll(result, moved, arms[own] as number, friction.weight[own] as number);
   }
   return product(result, wrenchDensity(wrench));
 }
 
 /** The density of 1 / (1 + w): what a wrench that turns out a share w too strong takes from the figure set on it. */
-export function wrenchDensity(wrench: Distribution): LogDensity {
+export const wrenchDensity: (wrench: Distribution) => LogDensity = remembered((wrench) => {
   const { at, weight } = nodesOf(wrench, 5);
   return logDensityOfNodes({ at: at.map((w) => -Math.log1p(w)), weight });
-}
+});
 
 /**
  * What the plug's yield changes in the mass of the strip force: taken where the thread would have outlived the plug, put

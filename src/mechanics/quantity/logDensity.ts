@@ -1,5 +1,6 @@
 import { cdf, type Distribution, quantile, support } from "./distribution.ts";
 import type { Nodes } from "./quadrature.ts";
+import { remembered } from "./remembered.ts";
 
 /**
  * The distribution of a quantity X >= 0 by the probability mass of ln X on a grid: `mass[i]` lies at
@@ -18,7 +19,7 @@ const negligible = 1e-11;
 export const nothing: LogDensity = { first: 0, mass: Float64Array.of(0), zero: 1 };
 
 /** The density of a quantity whose distribution is known. Values at or below 0 count as 0. */
-export function logDensity(distribution: Distribution): LogDensity {
+export const logDensity: (distribution: Distribution) => LogDensity = remembered((distribution) => {
   const [least, most] = support(distribution);
   if (most <= 0) return nothing;
   if (least === most) return pointMass(Math.log(least));
@@ -27,7 +28,7 @@ export function logDensity(distribution: Distribution): LogDensity {
   if (to <= 0) return nothing;
   const below = from > 0 ? 0 : cdf(distribution, 0);
   return logDensityBelow((x) => cdf(distribution, x), from > 0 ? from : to * Math.exp(-12), to, below);
-}
+});
 
 /**
  * The density of a quantity by its distribution function `below`, over the values `from` to `to`.
@@ -70,14 +71,30 @@ export function emptyDensity(least: number, most: number): LogDensity {
  * Adds a mass that lies between grid points, shared among the four nearest so that its first three moments stay
  * (Lagrange interpolation, Abramowitz and Stegun, 25.2.13): the grid then widens nothing.
  */
-export function spread({ first, mass }: LogDensity, at: number, weight: number): void {
-  const place = (at - first) / step;
-  const i = Math.floor(place);
-  const t = place - i;
-  mass[i - 1] = (mass[i - 1] as number) - (weight * t * (t - 1) * (t - 2)) / 6;
-  mass[i] = (mass[i] as number) + (weight * (t + 1) * (t - 1) * (t - 2)) / 2;
-  mass[i + 1] = (mass[i + 1] as number) - (weight * (t + 1) * t * (t - 2)) / 2;
-  mass[i + 2] = (mass[i + 2] as number) + (weight * (t + 1) * t * (t - 1)) / 6;
+export const spread = (density: LogDensity, at: number, weight: number): void =>
+  spreadAll(density, { first: at, mass: unit }, 0, weight);
+
+const unit = Float64Array.of(1);
+
+/** Adds `weight` times a whole density moved by `shift`: every cell lies between grid points by the same fraction. */
+export function spreadAll(
+  { first, mass }: LogDensity,
+  moved: Pick<LogDensity, "first" | "mass">,
+  shift: number,
+  weight: number,
+): void {
+  const place = (moved.first + shift - first) / step;
+  const from = Math.floor(place);
+  const t = place - from;
+  addFourTaps(
+    mass,
+    from - 1,
+    moved.mass,
+    -(weight * t * (t - 1) * (t - 2)) / 6,
+    (weight * (t + 1) * (t - 1) * (t - 2)) / 2,
+    -(weight * (t + 1) * t * (t - 2)) / 2,
+    (weight * (t + 1) * t * (t - 1)) / 6,
+  );
 }
 
 /** The density of a product of independent quantities. */
@@ -150,6 +167,37 @@ function convolved(a: LogDensity, b: LogDensity): LogDensity {
     for (let i = 0; i < long.length; i++) mass[i + j] = (mass[i + j] as number) + share * (long[i] as number);
   }
   return { first: a.first + b.first, mass, zero: 1 - (1 - a.zero) * (1 - b.zero) };
+}
+
+/**
+ * Adds `column` four times, at `offset` and each of the three places after it, times a tap each. One pass that writes
+ * every cell once: much of a window's time is spent here. What lies past the end is 0 and is left out.
+ */
+function addFourTaps(
+  to: Float64Array,
+  offset: number,
+  column: Float64Array,
+  t0: number,
+  t1: number,
+  t2: number,
+  t3: number,
+): void {
+  let [c1, c2, c3] = [0, 0, 0];
+  const count = column.length;
+  for (let i = 0; i < count; i++) {
+    const c0 = column[i] as number;
+    const at = offset + i;
+    to[at] = (to[at] as number) + t0 * c0 + t1 * c1 + t2 * c2 + t3 * c3;
+    c3 = c2;
+    c2 = c1;
+    c1 = c0;
+  }
+  for (let at = offset + count; at < offset + count + 3 && at < to.length; at++) {
+    to[at] = (to[at] as number) + t1 * c1 + t2 * c2 + t3 * c3;
+    c3 = c2;
+    c2 = c1;
+    c1 = 0;
+  }
 }
 
 /** A cell that holds less adds nothing to odds anybody asks for. */
