@@ -22,15 +22,20 @@ export const bushWall = (outer: MetricThread, inner: MetricThread): Quantity =>
   wallOf({ D_o: outer.d, P_o: outer.P, d: inner.d });
 
 /**
- * The outer thread of a bush: the first fine thread at least 4 mm over the plug's whose wall is enough; null where there is
- * none so large.
+ * The outer thread of a bush: of the diameters of the first and second choice, which kits and taps are made in, the first at
+ * least 4 mm over the plug's whose wall is enough, in the plug's own fine pitch or 1.5 mm; of 1 mm pitch where there is none
+ * so. Null where there is none so large.
  */
 export function bushThread(inner: MetricThread): MetricThread | null {
-  const [d_mm, P_mm] = [1e3 * inner.d.value, Math.min(1.5, 1e3 * inner.P.value)];
-  return (
+  const [d_mm, P_mm] = [1e3 * inner.d.value, 1e3 * inner.P.value];
+  const first = (pitch_mm: number): MetricThread | undefined =>
     metricSizes
-      .filter((it) => Math.abs(it.P_mm - P_mm) < 1e-9 && it.d_mm >= d_mm + 4 - 1e-9)
+      .filter((it) => Math.abs(it.P_mm - pitch_mm) < 1e-9 && it.d_mm >= d_mm + 4 - 1e-9)
+      .filter((it) => it.choice !== 3 && !reserved.includes(it.designation))
       .map((it) => metricThread(it.d_mm, it.P_mm))
-      .find((outer) => bushWall(outer, inner).value >= leastBushWall.value - 1e-12) ?? null
-  );
+      .find((outer) => bushWall(outer, inner).value >= leastBushWall.value - 1e-12);
+  return first(Math.min(1.5, P_mm)) ?? first(1) ?? null;
 }
+
+/** Threads that ISO 261 keeps for spark plugs and for locking nuts of bearings. */
+const reserved: readonly string[] = ["M14x1.25", "M35x1.5"];

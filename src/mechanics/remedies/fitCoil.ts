@@ -1,6 +1,6 @@
 import { uniform } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
-import { exact, type Quantity, taken } from "../quantity/quantity.ts";
+import { exact, type Quantity, taken, valueIn } from "../quantity/quantity.ts";
 import { mm, one } from "../quantity/unit.ts";
 import { commonPractice, sourceText } from "../tables/source.ts";
 import type { MetricThread } from "../threads/metricThread.ts";
@@ -52,6 +52,10 @@ export function coilOf({ d, P }: MetricThread, diameters: number): CoilFit {
     setDown: setDownOf({ k_s: taken("k_s", uniform(0.75, 1.5), one, practice), P }),
   };
 }
+
+/** The drill of a coil's hole, to the tenth of a millimetre: a tenth over its least minor diameter. */
+export const coilDrill = (D1_min: Quantity): Quantity =>
+  exact("D_t", Math.round(10 * (valueIn(mm, D1_min) + 0.1)) / 10, mm, "within the limits of the hole");
 
 /** The longest coil that a depth of thread surely takes; the shortest where it takes none or nobody measured it. */
 export function longestCoil(thread: MetricThread, depth: Quantity | null): CoilFit {

@@ -4,6 +4,9 @@ import { type Quantity, taken } from "../quantity/quantity.ts";
 import { deg, mm, turn } from "../quantity/unit.ts";
 import { judgement, sourceText } from "../tables/source.ts";
 
+/** How deep the tip of a tap goes for a full thread down to l_0: the point before it cuts none. */
+export const tipDepth = formula("l_s = l_0 + o", { l_0: mm, o: mm, l_s: mm }, "plain geometry");
+
 /** Where to stop a tap: its depth below the face, in turns. */
 export const stopTurns = formula("n_s = l_s / P", { l_s: mm, P: mm, n_s: turn }, "plain geometry");
 

@@ -1,9 +1,9 @@
 import { exact, type Quantity, valueIn } from "../quantity/quantity.ts";
 import { mm, percent, turn } from "../quantity/unit.ts";
 import { chips, rangeOf } from "./fitChips.ts";
-import { crookedness, stopTurns } from "./fitDepth.ts";
+import { crookedness, stopTurns, tipDepth } from "./fitDepth.ts";
 import { type Need, need } from "./fitNeed.ts";
-import { fullDepth, roomAsked, tapRoom } from "./fitOverrun.ts";
+import { fullDepth, overrun, roomAsked, tapRoom } from "./fitOverrun.ts";
 import { clearOfTorn, clears, nextSize, percentOfIsoThread, percentOfThread, tappingDrill } from "./fitTapping.ts";
 import { leastBoss, wallNeeds } from "./fitWall.ts";
 import { fullTurns } from "./fullTurns.ts";
@@ -73,13 +73,18 @@ export function nextSizeRepair(portCase: PortCase): Repair {
   });
 }
 
-/** Where to stop and how far out of square a hand leads it, over a depth of thread. */
+/** Where the tip of a bottoming tap stops, and how far out of square a hand leads it, over a depth of full thread. */
 export function depthChecks(depth: Quantity | null, P: Quantity): readonly RepairCheck[] {
   if (!depth) return [];
-  const turns = stopTurns({ l_s: depth, P });
+  const l_s = tipDepth({ l_0: depth, o: overrun("bottoming", P) });
   const { low, high } = rangeOf(crookedness(depth));
   return [
-    { type: "depth stop", depth_mm: valueIn(mm, depth), turns: valueIn(turn, turns) },
+    {
+      type: "depth stop",
+      depth_mm: valueIn(mm, l_s),
+      turns: valueIn(turn, stopTurns({ l_s, P })),
+      full_mm: valueIn(mm, depth),
+    },
     { type: "crooked", from_mm: low, to_mm: high },
   ];
 }

@@ -64,13 +64,15 @@ export type RepairCheck =
   | { readonly type: "eyes, gear and cylinder covered" }
   | { readonly type: "straight access" }
   | { readonly type: "magnesium question" }
+  | { readonly type: "is magnesium" }
+  | { readonly type: "welds badly" }
   | { readonly type: "clean with the right thread" }
   | { readonly type: "count again" }
   | { readonly type: "drill"; readonly drill_mm: number; readonly percentOfThread: number }
   | { readonly type: "clears the torn thread"; readonly clears: "surely" | "just" | "not"; readonly thread: string }
   | { readonly type: "tap forms"; readonly fits: readonly TapForm[]; readonly most_mm: readonly number[] }
   | { readonly type: "tap forms not known"; readonly most_mm: readonly number[] }
-  | { readonly type: "depth stop"; readonly depth_mm: number; readonly turns: number }
+  | { readonly type: "depth stop"; readonly depth_mm: number; readonly turns: number; readonly full_mm: number }
   | { readonly type: "crooked"; readonly from_mm: number; readonly to_mm: number }
   | {
       readonly type: "chips";
@@ -158,12 +160,13 @@ export function repairOf(portCase: PortCase, id: RepairId, parts: RepairParts): 
 
 /** Where the metal of the case is drilled or cut: eyes, access, and whether it may burn. */
 export function cuttingChecks({ port, asked }: PortCase): readonly RepairCheck[] {
-  const asks = materialRows[port.material].lightAlloy && asked.alloyTested !== "yes";
-  return [
-    { type: "eyes, gear and cylinder covered" },
-    { type: "straight access" },
-    ...(asks ? [{ type: "magnesium question" } as const] : []),
-  ];
+  return [{ type: "eyes, gear and cylinder covered" }, { type: "straight access" }, ...magnesiumChecks(port, asked)];
+}
+
+/** Magnesium is said where it is known, and asked after where a light alloy has not been tested. */
+export function magnesiumChecks({ material }: PortCase["port"], { alloyTested }: PortCase["asked"]): RepairCheck[] {
+  if (material === "AZ91D") return [{ type: "is magnesium" }];
+  return materialRows[material].lightAlloy && alloyTested !== "yes" ? [{ type: "magnesium question" }] : [];
 }
 
 /** The chips of a cut as a check. */

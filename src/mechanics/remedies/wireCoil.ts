@@ -3,7 +3,7 @@ import { mm, percent } from "../quantity/unit.ts";
 import { metricThread } from "../threads/metricThread.ts";
 import { wireCoilHole } from "../threads/wireCoilHole.ts";
 import { chips, rangeOf } from "./fitChips.ts";
-import { longestCoil } from "./fitCoil.ts";
+import { coilDrill, longestCoil } from "./fitCoil.ts";
 import { type Need, need } from "./fitNeed.ts";
 import { fullDepth, roomAsked, tapRoom } from "./fitOverrun.ts";
 import { percentOfThread } from "./fitTapping.ts";
@@ -41,12 +41,7 @@ export function wireCoil(portCase: PortCase): Repair {
     ...roomAsked(room),
     ...fullTurns(portCase, { ...portCase, port: { ...port, left: cutNew(inside.from, inside.to) } }),
   ];
-  const drill = exact(
-    "D_t",
-    Math.round(10 * (valueIn(mm, hole.D1_min) + 0.1)) / 10,
-    mm,
-    "within the limits of the hole",
-  );
+  const drill = coilDrill(hole.D1_min);
   const outer = metricThread(valueIn(mm, hole.D_STI), valueIn(mm, thread.P));
   const q = percentOfThread({ d: hole.D_STI, D_t: drill, P: thread.P });
   const cut = depth && chips(port, hole.D_2STI, depth, asked.alloyTested === "yes");

@@ -34,6 +34,11 @@ export function wilsonWorked(x: number, n: number, level: number): readonly Quan
  */
 export function jeffreysInterval(x: number, n: number, level: number): ShareInterval {
   demandCounts("jeffreysInterval", x, n);
+  return jeffreysOfExposed(x, n, level);
+}
+
+/** Jeffreys' interval where n is what was exposed to the risk, cases watched for a part of the time counting as that part. */
+export function jeffreysOfExposed(x: number, n: number, level: number): ShareInterval {
   const limit = (p: number): number => betaQuantile(p, x + 1 / 2, n - x + 1 / 2);
   return [x === 0 ? 0 : limit((1 - level) / 2), x === n ? 1 : limit((1 + level) / 2)];
 }

@@ -69,6 +69,10 @@ export function repairCheckSentence(check: RepairCheck): string {
       return "Straight access for drill and tap, and a square to hold them by: look before you begin.";
     case "magnesium question":
       return "Is it magnesium? Chips and dust of it burn, and no water goes on them: test the alloy first.";
+    case "is magnesium":
+      return "It is magnesium: chips and dust burn. Sharp tools, slow, no sparks, dry sand at hand, never water; welded by a specialist only.";
+    case "welds badly":
+      return "Pressure die-castings weld badly, for the gas in their pores: a specialist, or not at all.";
     case "clean with the right thread":
       return "A restorer of the right pitch from the good end, not a cutting tap; greased, swarf held out.";
     case "count again":
@@ -88,7 +92,7 @@ export function repairCheckSentence(check: RepairCheck): string {
     case "tap forms not known":
       return `Nobody has measured the room behind; ${overruns(check.most_mm)}. Taken as blind until then.`;
     case "depth stop":
-      return `Stop at ${lengthText(check.depth_mm)}: ${turnsWord(check.turns)} of the tap.`;
+      return `Thread full to ${lengthText(check.full_mm)}: stop with the tip of a bottoming tap ${lengthText(check.depth_mm)} below the face, ${turnsWord(check.turns)} of the tap.`;
     case "crooked":
       return `By hand it leaves the axis by ${check.from_mm.toFixed(1)} to ${check.to_mm.toFixed(1)} mm over that length: check with a square every turn.`;
     case "chips":

@@ -6,8 +6,8 @@ import { exact, type Quantity, reading, valueIn } from "../../../src/mechanics/q
 import { cm3, g, mm, mm2, percent, turn } from "../../../src/mechanics/quantity/unit.ts";
 import { bushThread, bushWall } from "../../../src/mechanics/remedies/fitBush.ts";
 import { chips, rangeOf } from "../../../src/mechanics/remedies/fitChips.ts";
-import { coilOf, longestCoil } from "../../../src/mechanics/remedies/fitCoil.ts";
-import { crookedness, stopTurns } from "../../../src/mechanics/remedies/fitDepth.ts";
+import { coilDrill, coilOf, longestCoil } from "../../../src/mechanics/remedies/fitCoil.ts";
+import { crookedness, stopTurns, tipDepth } from "../../../src/mechanics/remedies/fitDepth.ts";
 import { fullDepth, overrun, tapForms } from "../../../src/mechanics/remedies/fitOverrun.ts";
 import {
   clearOfTorn,
@@ -19,6 +19,7 @@ import {
 } from "../../../src/mechanics/remedies/fitTapping.ts";
 import { leastBoss, wallNeeds } from "../../../src/mechanics/remedies/fitWall.ts";
 import { completed } from "../../../src/mechanics/remedies/givenCase.ts";
+import { metricSizes } from "../../../src/mechanics/tables/iso261.ts";
 import { metricThread } from "../../../src/mechanics/threads/metricThread.ts";
 import { wireCoilHole } from "../../../src/mechanics/threads/wireCoilHole.ts";
 import { agrees } from "../../published.ts";
@@ -129,10 +130,26 @@ describe("the wall of a bush", () => {
     agrees(inMm(bushWall(metricThread(outer, 1.5), metricThread(inner, 1.5))), wall);
   });
 
-  test("M22x1.5 is passed over for M18x1.5: the next that has 1.2 mm is taken", () => {
-    const outer = bushThread(metricThread(18, 1.5));
-    expect(inMm(outer?.d ?? null)).toBeGreaterThan(22);
-    expect(inMm(outer ? bushWall(outer, metricThread(18, 1.5)) : null)).toBeGreaterThanOrEqual(1.2);
+  // Common practice, no source: M18x1.5 goes in M24x1.5, and M20x1.5 in a bush of 27 mm. The wall of the others is worked by
+  // hand from the same sum: M14x1.25 in M18x1, (18 - 1.227 - 14.28) / 2 = 1.25; M8x1.25 in M12x1, 1.31.
+  test.each([
+    [18, 1.5, "M24x1.5"],
+    [20, 1.5, "M27x1.5"],
+    [22, 1.5, "M27x1.5"],
+    [14, 1.25, "M18x1"],
+    [8, 1.25, "M12x1"],
+  ])("M%sx%s goes in a bush of %s", (d, P, outer) => {
+    expect(bushThread(metricThread(d, P))?.designation).toBe(outer);
+  });
+
+  test("every plug thread from M8 to M48 has a bush, never of a diameter of third choice, and each has its 1.2 mm of wall", () => {
+    for (const { d_mm, P_mm, choice } of metricSizes) {
+      if (d_mm < 8 || d_mm > 48 || P_mm < 1 || choice === 3) continue;
+      const outer = bushThread(metricThread(d_mm, P_mm));
+      expect(outer, `M${d_mm}x${P_mm}`).not.toBeNull();
+      expect(metricSizes.find((it) => it.designation === outer?.designation)?.choice).not.toBe(3);
+      expect(inMm(outer ? bushWall(outer, metricThread(d_mm, P_mm)) : null)).toBeGreaterThanOrEqual(1.2);
+    }
   });
 });
 
@@ -189,6 +206,25 @@ describe("a coil", () => {
   });
 });
 
+test("the drill of every coil lies within the minor diameters of its hole", () => {
+  for (const { d_mm, P_mm, choice } of metricSizes) {
+    if (d_mm < 5 || d_mm > 39 || P_mm < 0.75 || choice === 3) continue;
+    const { D1_min, D1_max } = wireCoilHole(metricThread(d_mm, P_mm), "5H");
+    const drill_mm = inMm(coilDrill(D1_min));
+    expect(drill_mm, `STI M${d_mm}x${P_mm}`).toBeGreaterThanOrEqual(inMm(D1_min) - 1e-9);
+    expect(drill_mm, `STI M${d_mm}x${P_mm}`).toBeLessThanOrEqual(inMm(D1_max) + 1e-9);
+  }
+});
+
+// Common practice, no source: 18.4 to 18.5 for M18x1.5, about D + 0.25 P: 14.3 and 22.3 within the drill's tenth.
+test.each([
+  [18, 18.4],
+  [14, 14.4],
+  [22, 22.4],
+])("the coil's drill of M%sx1.5 is %s mm", (d, drill_mm) => {
+  expect(inMm(coilDrill(wireCoilHole(metricThread(d, 1.5), "5H").D1_min))).toBeCloseTo(drill_mm, 9);
+});
+
 describe("chips, depth stop and a crooked tap", () => {
   // Common practice, no source: 0.4 to 0.6 cm³ and 1 to 2 g of aluminium for a coil in a thread of 14 mm.
   test("a coil of 1 d in M14x1.5 takes about half a cubic centimetre of aluminium, 1 to 2 g", () => {
@@ -211,6 +247,14 @@ describe("chips, depth stop and a crooked tap", () => {
     expect(of("AZ91D", true)).toMatchObject({ magnetic: false, mayBurn: true });
     expect(of("unknown light alloy", false).mayBurn).toBe(true);
     expect(of("unknown light alloy", true).mayBurn).toBe(false);
+  });
+
+  // Found in review: the stop was set at the end of the full thread, where the tap's point would have left it tapered.
+  test("for 16 mm of full thread the tip of a bottoming tap goes its 2 P farther, 19 mm or 12.7 turns", () => {
+    const P = exact("P", 1.5, mm);
+    const l_s = tipDepth({ l_0: length("l_0", 16), o: overrun("bottoming", P) });
+    agrees(inMm(l_s), "19.0");
+    agrees(valueIn(turn, stopTurns({ l_s, P })), "12.7");
   });
 
   test("16 mm of 1.5 mm pitch are 10.7 turns, and 1.25° over it leaves the axis by 0.35 mm", () => {

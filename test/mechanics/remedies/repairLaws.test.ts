@@ -207,6 +207,32 @@ describe("what each method comes to", () => {
     expect(plug.closed?.window?.open).toBe(true);
   });
 
+  test("a spark plug hole has a bush: torn ones take it first", () => {
+    const hole = {
+      joint: { kind: "spark plug" },
+      thread: "M14x1.25",
+      seal: { kind: "crush ring", material: undefined, outside: "19 mm", inside: "14.3 mm" },
+      plug: { underHead: "19 mm", headDiameter: "20 mm" },
+      case: { ...deep, material: "A356-T6" },
+      left: { turns: "2", condition: "poor" },
+    };
+    expect(weighed(hole).ranking[0]?.id).toBe("solid bushing");
+    const bush = repair(hole, "solid bushing").checks.find(({ type }) => type === "bush");
+    expect(bush).toMatchObject({ outer: "M18x1" });
+  });
+
+  test("what is welded or cut is asked whether it is magnesium, told so where it is, and left alone where it was tested", () => {
+    const of = (material: string, alloyTested: string | undefined, id: RepairId) =>
+      repair({ case: { ...deep, material }, asked: { alloyTested } }, id).checks.map(({ type }) => type);
+    expect(of("cast aluminium", undefined, "solid bushing")).toContain("magnesium question");
+    expect(of("AZ91D", "yes", "solid bushing")).toContain("is magnesium");
+    expect(of("cast aluminium", "yes", "solid bushing").join()).not.toMatch(/magnesium/);
+    expect(of("EN-GJL-250", undefined, "solid bushing").join()).not.toMatch(/magnesium/);
+    expect(of("AZ91D", "yes", "welded and re-cut")).toContain("is magnesium");
+    expect(of("EN AC-46000", "yes", "welded and re-cut")).toContain("welds badly");
+    expect(of("A356-T6", "yes", "welded and re-cut")).not.toContain("welds badly");
+  });
+
   test("make-dos end on a day, where somebody says what day it is", () => {
     const { repairs } = weighed({ case: deep });
     for (const { lasting, until } of repairs) expect(until === null).toBe(lasting);

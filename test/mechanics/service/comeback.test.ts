@@ -14,12 +14,22 @@ describe("the share that comes back within a year", () => {
     expect(comeback(prior, "sealant", [{ ...one(30, 30), method: "wire coil" }]).basis).toBe("estimate");
   });
 
-  test("what still holds before its year is over says nothing yet; one that came back does", () => {
-    expect(comeback(prior, "sealant", [one(364, null)]).cases).toBe(0);
+  test("what still holds before its year is over counts as the part it was watched for", () => {
     expect(comeback(prior, "sealant", [one(365, null)])).toMatchObject({ cases: 1, cameBack: 0 });
-    expect(comeback(prior, "sealant", [one(71, 71)])).toMatchObject({ cases: 1, cameBack: 1 });
-    expect(comeback(prior, "sealant", [one(400, 500)])).toMatchObject({ cases: 1, cameBack: 0 });
+    // (4 x 0.25 + 0) / (4 + 73 / 365), (4 x 0.25 + 1) / (4 + 1), (4 x 0.25 + 0) / (4 + 1).
+    expect(comeback(prior, "sealant", [one(73, null)]).likely).toBeCloseTo(1 / 4.2, 12);
+    expect(comeback(prior, "sealant", [one(71, 71)])).toMatchObject({ cases: 1, cameBack: 1, likely: 0.4 });
+    expect(comeback(prior, "sealant", [one(400, 500)])).toMatchObject({ cases: 1, cameBack: 0, likely: 0.2 });
     expect(comeback(prior, "sealant", [one(300, 500)]).cases).toBe(0);
+  });
+
+  // Found in review: only those that had come back counted before a year was over, so a young record was all failures.
+  test("a young record is not all failures: twenty made in half a year, one of them back", () => {
+    const young = [one(60, 60), ...Array.from({ length: 19 }, () => one(182.5, null))];
+    const { likely, cases } = comeback(prior, "sealant", young);
+    expect(cases).toBe(20);
+    // (1 + 1) / (4 + 1 + 19 / 2).
+    expect(likely).toBeCloseTo(2 / 14.5, 12);
   });
 
   // Brown, Cai and DasGupta, Statistical Science 16 (2001), 101: Jeffreys' interval for 2 of 3, 18 to 96 %.
