@@ -17,6 +17,7 @@ export type NeedOf =
   | "wall left by the quarter rule"
   | "wall left by the trade's rule"
   | "room behind for the tap"
+  | "room in front for the tap"
   | "wall of the bush"
   | "turns of a healthy port";
 

@@ -24,9 +24,10 @@ import { commonPractice, judgement, type Source, sourceText } from "../tables/so
 import { limits } from "../threads/metricLimits.ts";
 import type { MetricThread } from "../threads/metricThread.ts";
 import type { HoleClass, PlugClass } from "../threads/toleranceClass.ts";
-import type { Asked, PortCase } from "./portCase.ts";
+import type { Asked, BayAir, PortCase } from "./portCase.ts";
 import type { Wish } from "./ranking.ts";
 import { nothingBetween, sealSize } from "./sealSize.ts";
+import type { ShopFigures } from "./shopFigures.ts";
 
 /** A case as somebody gave it: what nobody measured or said is null. */
 export type GivenCase = {
@@ -39,6 +40,7 @@ export type GivenCase = {
   readonly threadDepth: Quantity | null;
   readonly thinnestWall: Quantity | null;
   readonly roomBehind: Quantity | null;
+  readonly roomInFront: Quantity | null;
   readonly temperature: Quantity | null;
   readonly plug: {
     readonly propertyClass: PropertyClass | null;
@@ -72,6 +74,8 @@ export type GivenCase = {
   readonly wrenches: readonly Wrench[];
   readonly prevailing: Quantity | null;
   readonly today: string | null;
+  readonly air: BayAir;
+  readonly shop: ShopFigures;
   readonly wish: Wish;
   /** What is known of earlier repairs of the workshop, by remedy. */
   readonly record: readonly HeldCase[];
@@ -139,11 +143,9 @@ export function completed(given: GivenCase): { readonly portCase: PortCase; read
     surface: given.surface ?? surfaceOf(seal),
     heldOtherwise: seal.kind === "sealant, metal to metal",
   };
-  const { joint, asked, bookFigures, wrenches, prevailing, today, ranges, levels } = given;
-  return {
-    portCase: { joint, asked, port, asFound, bookFigures, wrenches, prevailing, today, ranges, levels },
-    assumed,
-  };
+  const { joint, asked, bookFigures, wrenches, prevailing, today, roomInFront, air, shop, ranges, levels } = given;
+  const rest = { bookFigures, wrenches, prevailing, today, roomInFront, air, shop, ranges, levels };
+  return { portCase: { joint, asked, port, asFound, ...rest }, assumed };
 
   function surfaceOf({ kind }: Seal): Surface {
     return kind === "sealant, metal to metal"

@@ -1,5 +1,6 @@
 import { exact, type Quantity, valueIn } from "../quantity/quantity.ts";
 import { mm, percent, turn } from "../quantity/unit.ts";
+import { accessNeeds } from "./fitAccess.ts";
 import { chips, rangeOf } from "./fitChips.ts";
 import { crookedness, stopTurns, tipDepth } from "./fitDepth.ts";
 import { type Need, need } from "./fitNeed.ts";
@@ -34,6 +35,7 @@ export function nextSizeRepair(portCase: PortCase): Repair {
     need("depth", depth, exact("l_0", 1e3 * larger.P.value * 3, mm, "three turns, judgement")),
     wall,
     ...roomAsked(room),
+    ...accessNeeds(portCase, larger.d),
     ...(recut ? fullTurns(portCase, recut) : []),
   ];
   const drill = tappingDrill(larger);

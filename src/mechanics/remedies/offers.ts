@@ -4,11 +4,12 @@ import { ordinaryFront } from "../cure/front.ts";
 import { formula } from "../quantity/formula.ts";
 import { type Quantity, valueIn } from "../quantity/quantity.ts";
 import { degC, h, mm } from "../quantity/unit.ts";
-import { type MethodEstimate, methodEstimates } from "../tables/methodEstimates.ts";
-import { methodOf, type RemedyId } from "./method.ts";
+import type { MethodEstimate } from "../tables/methodEstimates.ts";
+import type { RemedyId } from "./method.ts";
 import type { PortCase } from "./portCase.ts";
 import type { Remedy } from "./remedy.ts";
 import type { Repair, Stands } from "./repair.ts";
+import { estimateOf } from "./shopFigures.ts";
 
 /** A remedy or a repair, as far as ranking and price ask. */
 export type Offer = {
@@ -28,7 +29,7 @@ export const offerOfRemedy = (remedy: Remedy, portCase: PortCase): Offer => ({
   stands: remedy.refused ? "refused" : remedy.window?.open ? "fits" : "window empty",
   narrow: remedy.window?.narrow ?? false,
   readyAfter_h: readyAfter_h(remedy, portCase),
-  estimate: estimateOf(remedy.id),
+  estimate: estimateOf(remedy.id, portCase.shop),
 });
 
 /** A repair as an offer. */
@@ -41,23 +42,21 @@ export const offerOfRepair = ({ id, lasting, stands, closed, readyAfter_h: ready
   estimate,
 });
 
-/** What a remedy costs and how it ends. */
-export const estimateOf = (id: RemedyId): MethodEstimate =>
-  methodEstimates[id === "lower torque" ? "lower torque" : methodOf[id]];
-
 const seatOf = formula("w = (D_o - D_i) / 2", { D_o: mm, D_i: mm, w: mm }, "plain geometry: the width of a ring");
 
 /**
  * When the machine may leave, h after it was closed: at once, or once a curing sealant is cured through its seat by the
- * slowest of ordinary ones, in air of middling humidity at the temperature of the case. Null where that is not known.
+ * slowest of ordinary ones, in the air of the bay: where nobody says how warm that is, as warm as the case; how humid, as in
+ * the reference air. Null where no temperature is known.
  */
-export function readyAfter_h({ closure, id }: Remedy, { port }: PortCase): number | null {
-  if (closure.seal.kind !== "sealant, metal to metal") return estimateOf(id).readyAfter_h;
-  if (!port.temperature) return null;
-  const T_degC = valueIn(degC, port.temperature);
+export function readyAfter_h({ closure, id }: Remedy, { port, air: bay, shop }: PortCase): number | null {
+  if (closure.seal.kind !== "sealant, metal to metal") return estimateOf(id, shop).readyAfter_h;
+  const T = bay.temperature ?? port.temperature;
+  if (!T) return null;
+  const T_degC = valueIn(degC, T);
   if (T_degC < coldest_degC || T_degC > hottest_degC) return null;
   const width: Quantity = seatOf({ D_o: closure.seal.outside, D_i: closure.seal.inside });
-  const air = { T: port.temperature, RH: referenceAir.RH };
+  const air = { T, RH: bay.humidity ?? referenceAir.RH };
   const { curedThrough } = cureClocks({ width, open: "one edge", air, front: ordinaryFront, label: null });
   return valueIn(h, curedThrough.most);
 }

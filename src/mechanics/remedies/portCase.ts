@@ -5,6 +5,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import type { JointKind } from "../tables/jointKinds.ts";
 import type { Levels } from "../tables/levels.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
+import type { ShopFigures } from "./shopFigures.ts";
 
 /** A hurt or healthy port with everything that is known of it, ready to be weighed. */
 export type PortCase = {
@@ -18,9 +19,16 @@ export type PortCase = {
   readonly prevailing: Quantity | null;
   /** The day the case is weighed, ISO 8601; null where nobody says. */
   readonly today: string | null;
+  /** From the face of the hole to the nearest thing in front of it; null where nobody measured it. */
+  readonly roomInFront: Quantity | null;
+  readonly air: BayAir;
+  readonly shop: ShopFigures;
   readonly ranges: Ranges;
   readonly levels: Levels;
 };
+
+/** The air in the bay, as far as somebody says: a curing sealant lives on it. */
+export type BayAir = { readonly temperature: Quantity | null; readonly humidity: Quantity | null };
 
 export const reaches = ["tyre", "brake", "exhaust", "belt", "water"] as const;
 export type Reached = (typeof reaches)[number];

@@ -3,10 +3,11 @@ import { one } from "../quantity/unit.ts";
 import { type Comeback, comeback } from "../service/comeback.ts";
 import type { HeldCase } from "../service/heldCases.ts";
 import { jointRows } from "../tables/jointKinds.ts";
-import { type Span, shopEstimates } from "../tables/methodEstimates.ts";
+import type { Span } from "../tables/methodEstimates.ts";
 import type { RemedyId } from "./method.ts";
 import type { Offer } from "./offers.ts";
 import type { PortCase } from "./portCase.ts";
+import type { ShopFigures } from "./shopFigures.ts";
 
 /** What the workshop sets. Null is not said. */
 export type Wish = {
@@ -70,13 +71,13 @@ const breakEvenShare = formula(
 );
 
 /** The break-even of every ranked remedy that costs more than the cheapest of them. */
-export function breakEvens(rows: readonly Ranked[]): readonly BreakEven[] {
+export function breakEvens(rows: readonly Ranked[], shop: ShopFigures): readonly BreakEven[] {
   const comparable = rows.flatMap((it) => (it.comesBack ? [{ ...it, comesBack: it.comesBack }] : []));
-  const cheapest = comparable.toSorted((a, b) => middle(a.price) - middle(b.price))[0];
+  const cheapest = comparable.toSorted((a, b) => a.price.likely - b.price.likely)[0];
   if (!cheapest) return [];
-  const C_c = shopEstimates.comeback.high;
+  const C_c = shop.comeback.high;
   return comparable.flatMap(({ id, price, comesBack }) => {
-    const extra = middle(price) - middle(cheapest.price);
+    const extra = price.likely - cheapest.price.likely;
     if (id === cheapest.id || extra <= 0) return [];
     const share = breakEvenShare.over({ dC: extra, C_c })[0] as number;
     return [
@@ -84,8 +85,6 @@ export function breakEvens(rows: readonly Ranked[]): readonly BreakEven[] {
     ];
   });
 }
-
-const middle = ({ low, high }: Span): number => (low + high) / 2;
 
 const priceOf = formula(
   "C = t * r + C_p",
@@ -96,8 +95,8 @@ const priceOf = formula(
 function rowOf(offer: Offer, portCase: PortCase, wish: Wish, record: readonly HeldCase[]): Ranked {
   const { id, estimate } = offer;
   const at = (end: keyof Span): number =>
-    priceOf.over({ t: estimate.hours[end], r: shopEstimates.rate_perHour, C_p: estimate.parts[end] })[0] as number;
-  const price = { low: at("low"), high: at("high") };
+    priceOf.over({ t: estimate.hours[end], r: portCase.shop.rate_perHour, C_p: estimate.parts[end] })[0] as number;
+  const price = { low: at("low"), likely: at("likely"), high: at("high") };
   return {
     id,
     line: lineOf(id, portCase),

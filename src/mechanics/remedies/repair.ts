@@ -2,7 +2,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { dayAfter } from "../service/dueDate.ts";
 import { jointRows } from "../tables/jointKinds.ts";
 import { materialRows } from "../tables/materials.ts";
-import { type MethodEstimate, type MethodNumber, methodEstimates } from "../tables/methodEstimates.ts";
+import type { MethodEstimate, MethodNumber } from "../tables/methodEstimates.ts";
 import type { Condition, PortCell } from "../tables/portCells.ts";
 import type { Chips } from "./fitChips.ts";
 import type { Need } from "./fitNeed.ts";
@@ -11,6 +11,7 @@ import { methodOf, type RepairId } from "./method.ts";
 import type { PortCase } from "./portCase.ts";
 import { isPressurised, portFit, refusedByTable } from "./portFit.ts";
 import { type Refusal, type RefusalRule, refusalBy } from "./refusalRules.ts";
+import { estimateOf } from "./shopFigures.ts";
 import { turnsOf, type WeighedClosure } from "./weighedClosure.ts";
 
 /** A method that does more than close what is left, weighed for one case. */
@@ -128,7 +129,7 @@ export function repairOf(portCase: PortCase, id: RepairId, parts: RepairParts): 
   const number = methodOf[id];
   const cell = portFit(id, portCase);
   const refused = refusedBy(portCase, id, parts.bound, cell);
-  const estimate = methodEstimates[number];
+  const estimate = estimateOf(id, portCase.shop);
   const notHere = whyNot ?? (cell?.fit === "not applicable" ? "not for this port" : null);
   const against = refused !== null || notHere !== null || needs.some(({ state }) => state === "not met");
   const closed = against || parts.closed === undefined || !oursToWeigh(portCase) ? null : parts.closed();
@@ -159,8 +160,13 @@ export function repairOf(portCase: PortCase, id: RepairId, parts: RepairParts): 
 }
 
 /** Where the metal of the case is drilled or cut: eyes, access, and whether it may burn. */
-export function cuttingChecks({ port, asked }: PortCase): readonly RepairCheck[] {
-  return [{ type: "eyes, gear and cylinder covered" }, { type: "straight access" }, ...magnesiumChecks(port, asked)];
+export function cuttingChecks({ port, asked, roomInFront }: PortCase): readonly RepairCheck[] {
+  return [
+    { type: "eyes, gear and cylinder covered" },
+    // Measured room in front is a need of its own; without it somebody has to look.
+    ...(roomInFront ? [] : ([{ type: "straight access" }] as const)),
+    ...magnesiumChecks(port, asked),
+  ];
 }
 
 /** Magnesium is said where it is known, and asked after where a light alloy has not been tested. */

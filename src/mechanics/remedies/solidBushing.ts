@@ -2,6 +2,7 @@ import { exact, valueIn } from "../quantity/quantity.ts";
 import { mm, percent } from "../quantity/unit.ts";
 import { limits } from "../threads/metricLimits.ts";
 import { standardHole, standardPlug } from "../threads/toleranceClass.ts";
+import { accessNeeds } from "./fitAccess.ts";
 import { bushThread, bushWall, leastBushLength, leastBushWall } from "./fitBush.ts";
 import { chips, rangeOf } from "./fitChips.ts";
 import { type Need, need } from "./fitNeed.ts";
@@ -33,6 +34,7 @@ export function solidBushing(portCase: PortCase): Repair {
     wall,
     need("wall of the bush", t_b, leastBushWall),
     ...roomAsked(room),
+    ...accessNeeds(portCase, outer.d),
     ...(depth ? fullTurns(portCase, { ...portCase, port: { ...port, left: cutNew(atTheFace, depth) } }) : []),
   ];
   const drill = tappingDrill(outer);

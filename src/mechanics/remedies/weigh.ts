@@ -1,10 +1,14 @@
+import { referenceAir } from "../cure/air.ts";
 import { pullOf } from "../joint/advice.ts";
 import { type BookVerdict, bookTorque_Nm, bookVerdict } from "../joint/bookFigures.ts";
 import type { CarryingTurns } from "../joint/carryingTurns.ts";
 import { type Health, health } from "../joint/health.ts";
 import { wrenchDeviation } from "../joint/wrench.ts";
 import { support } from "../quantity/distribution.ts";
+import { exact } from "../quantity/quantity.ts";
+import { percent } from "../quantity/unit.ts";
 import { materialRows } from "../tables/materials.ts";
+import { judgement } from "../tables/source.ts";
 import { type Assumption, completed, type GivenCase } from "./givenCase.ts";
 import { longerPlugs } from "./longerPlug.ts";
 import { lowerTorque } from "./lowerTorque.ts";
@@ -70,7 +74,7 @@ export function weigh(given: GivenCase): Weighed {
   const measured = found.window ? found : (remedies.find((it) => it.window) ?? found);
   return {
     portCase,
-    assumed,
+    assumed: [...assumed, ...airTaken(portCase, remedies)],
     health: { ...state, healthy },
     asFound: weighedFound,
     book,
@@ -78,10 +82,26 @@ export function weigh(given: GivenCase): Weighed {
     notOffered: longer.flatMap((it) => (it.offered ? [] : [it.why])),
     repairs: others,
     ranking,
-    breakEvens: breakEvens(ranking),
+    breakEvens: breakEvens(ranking, portCase.shop),
     next: healthy ? { measurements: [], shares: [] } : nextMeasurements(portCase, measured),
   };
 }
+
+/** What is taken of the air where a sealant cures in it and nobody said. */
+function airTaken({ air, port }: PortCase, remedies: readonly Remedy[]): readonly Assumption[] {
+  const cures = remedies.some(({ closure, refused }) => !refused && closure.seal.kind === "sealant, metal to metal");
+  if (!cures || !(air.temperature ?? port.temperature)) return [];
+  const RH = exact("RH", 100 * referenceAir.RH.value, percent);
+  return [
+    ...(air.temperature
+      ? []
+      : [{ reading: "air.temperature", value: port.temperature ?? "", source: asWarm } as const]),
+    ...(air.humidity ? [] : [{ reading: "air.humidity", value: RH, source: middling }]),
+  ];
+}
+
+const asWarm = judgement("the bay is as warm as the case");
+const middling = judgement("as in the air sealants are tested in, 23/50 by ISO 291; dry air takes longer");
 
 /** A healthy port takes its book figure whatever the joint; a window of ours is shown only where no rule forbids it. */
 function healthyClosure(portCase: PortCase, turns: CarryingTurns | null): WeighedClosure {

@@ -2,6 +2,7 @@ import { exact, valueIn } from "../quantity/quantity.ts";
 import { mm, percent } from "../quantity/unit.ts";
 import { metricThread } from "../threads/metricThread.ts";
 import { wireCoilHole } from "../threads/wireCoilHole.ts";
+import { accessNeeds } from "./fitAccess.ts";
 import { chips, rangeOf } from "./fitChips.ts";
 import { coilDrill, longestCoil } from "./fitCoil.ts";
 import { type Need, need } from "./fitNeed.ts";
@@ -39,6 +40,7 @@ export function wireCoil(portCase: PortCase): Repair {
     need("depth", depth, coil.plate),
     wall,
     ...roomAsked(room),
+    ...accessNeeds(portCase, hole.D_STI),
     ...fullTurns(portCase, { ...portCase, port: { ...port, left: cutNew(inside.from, inside.to) } }),
   ];
   const drill = coilDrill(hole.D1_min);

@@ -24,8 +24,8 @@ export const methodNumbers = [
 ] as const;
 export type MethodNumber = (typeof methodNumbers)[number];
 
-/** From a low to a high figure, both meant. */
-export type Span = { readonly low: number; readonly high: number };
+/** From a low to a high figure, both meant, with the likeliest between. */
+export type Span = { readonly low: number; readonly likely: number; readonly high: number };
 
 /** The share of repairs that come back within a year. */
 export type ComebackPrior = { readonly low: number; readonly likely: number; readonly high: number };
@@ -98,7 +98,8 @@ export type EstimateName = MethodNumber | "lower torque";
 
 const invented = judgement("invented estimate, for the workshop to replace; hours exclude the normal service");
 
-const span = (low: number, high: number): Span => ({ low, high });
+/** Where nobody knows better, the middle is the likeliest. */
+const span = (low: number, high: number): Span => ({ low, likely: (low + high) / 2, high });
 
 /** A gut figure, meant within a factor of two either way. */
 const prior = (likely: number): ComebackPrior => ({ low: likely / 2, likely, high: Math.min(0.9, 2 * likely) });

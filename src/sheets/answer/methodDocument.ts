@@ -1,11 +1,12 @@
 import { type Step, working } from "../../mechanics/quantity/working.ts";
 import { leaves } from "../../mechanics/remedies/leaves.ts";
 import { methodOf, type RemedyId } from "../../mechanics/remedies/method.ts";
-import { estimateOf, readyAfter_h } from "../../mechanics/remedies/offers.ts";
+import { readyAfter_h } from "../../mechanics/remedies/offers.ts";
 import { portFit } from "../../mechanics/remedies/portFit.ts";
 import type { BreakEven, Ranked } from "../../mechanics/remedies/ranking.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Repair } from "../../mechanics/remedies/repair.ts";
+import { estimateOf } from "../../mechanics/remedies/shopFigures.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { dayAfter } from "../../mechanics/service/dueDate.ts";
 import { sourceText } from "../../mechanics/tables/source.ts";
@@ -20,7 +21,7 @@ import {
 import { remedyNames } from "../words/remedyWords.ts";
 import { conditionSentences, needSentence, standsWords, whyNotSentences } from "../words/repairWords.ts";
 
-type SpanDocument = { readonly low: number; readonly high: number };
+type SpanDocument = { readonly low: number; readonly likely: number; readonly high: number };
 
 /** What every remedy and repair says of itself besides its window; figures are null where it is refused. */
 export type MethodDocument = {
@@ -33,7 +34,7 @@ export type MethodDocument = {
   readonly parts: SpanDocument | null;
   readonly kit: SpanDocument | null;
   readonly readyAfter_h: number | null;
-  readonly comesBack: (SpanDocument & { readonly likely: number; readonly basis: string }) | null;
+  readonly comesBack: (SpanDocument & { readonly basis: string }) | null;
   readonly estimates: string | null;
   readonly leaves: { readonly thread: string; readonly plug: string; readonly seal: string };
   readonly chips: string | null;
@@ -58,7 +59,7 @@ export type RankingDocument = {
 /** What a closure of what is left says of itself. */
 export function remedyMethod(remedy: Remedy, weighed: Weighed): MethodDocument {
   const { portCase } = weighed;
-  const { until_days } = estimateOf(remedy.id);
+  const { until_days } = estimateOf(remedy.id, portCase.shop);
   const stands = remedy.refused ? "refused" : remedy.window?.open ? "fits" : "window empty";
   return {
     ...common(remedy.id, remedy.refused !== null, weighed),
@@ -100,7 +101,11 @@ export const rankingDocument = ({ ranking, breakEvens }: Weighed): readonly Rank
     id: row.id,
     name: remedyNames[row.id],
     line: row.line,
-    price: { low: Math.round(row.price.low), high: Math.round(row.price.high) },
+    price: {
+      low: Math.round(row.price.low),
+      likely: Math.round(row.price.likely),
+      high: Math.round(row.price.high),
+    },
     objections: row.objections.map((it) => objectionWords[it]),
     breakEven: breakEvenOf(row, breakEvens),
   }));
@@ -110,8 +115,8 @@ function breakEvenOf({ id }: Ranked, breakEvens: readonly BreakEven[]): string |
   return found ? breakEvenSentence(found) : null;
 }
 
-function common(id: RemedyId, refused: boolean, { ranking }: Weighed) {
-  const estimate = estimateOf(id);
+function common(id: RemedyId, refused: boolean, { ranking, portCase }: Weighed) {
+  const estimate = estimateOf(id, portCase.shop);
   const comesBack = ranking.find((it) => it.id === id)?.comesBack ?? null;
   const own = estimate.comesBack && { ...estimate.comesBack, basis: "estimate" };
   return {

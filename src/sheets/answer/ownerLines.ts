@@ -1,8 +1,9 @@
 import { valueIn } from "../../mechanics/quantity/quantity.ts";
 import { turn } from "../../mechanics/quantity/unit.ts";
 import { methodOf, type RemedyId } from "../../mechanics/remedies/method.ts";
-import { estimateOf, readyAfter_h } from "../../mechanics/remedies/offers.ts";
+import { readyAfter_h } from "../../mechanics/remedies/offers.ts";
 import type { Ranked } from "../../mechanics/remedies/ranking.ts";
+import { estimateOf } from "../../mechanics/remedies/shopFigures.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { dayAfter } from "../../mechanics/service/dueDate.ts";
 import { turnsWord } from "../words/figures.ts";
@@ -62,7 +63,7 @@ function ownerRow(row: Ranked, i: number, weighed: Weighed): readonly string[] {
 
 function when(id: RemedyId, weighed: Weighed): string {
   const remedy = weighed.remedies.find((it) => it.id === id);
-  const hours = remedy ? readyAfter_h(remedy, weighed.portCase) : estimateOf(id).readyAfter_h;
+  const hours = remedy ? readyAfter_h(remedy, weighed.portCase) : estimateOf(id, weighed.portCase.shop).readyAfter_h;
   if (hours === null) return "Ready when we have looked, not today";
   if (hours === 0) return "Ready the same day once the parts are here";
   return hours <= 24 ? "Ready the next day" : `Ready after ${Math.ceil(hours / 24)} days`;
@@ -78,7 +79,7 @@ function chance({ comesBack }: Ranked): string {
 function limitOf(id: RemedyId, weighed: Weighed): string {
   const lasting = [...weighed.remedies, ...weighed.repairs].find((it) => it.id === id)?.lasting ?? false;
   if (lasting) return "It stays.";
-  const { until_days } = estimateOf(id);
+  const { until_days } = estimateOf(id, weighed.portCase.shop);
   const { today } = weighed.portCase;
   if (until_days === null) return "It stays while the thread does.";
   return today ? `Until ${dayAfter(today, until_days)} at the longest.` : `For ${until_days} days at the longest.`;

@@ -107,6 +107,7 @@ const housing = z.strictObject(
     threadDepth: length("case face to the end of the hole", "16 mm"),
     thinnestWall: length("hole edge to the outside, thinnest side", "7 mm"),
     roomBehind: length("inner face to the nearest thing behind", "11 mm"),
+    roomInFront: length("face of the hole to the nearest thing in front of it, square to the face", "150 mm"),
     temperature: z.optional(quantity('temperature of the case, as "20 °C"')),
   },
   { error: '{ "material", ... }' },
@@ -142,6 +143,26 @@ const wish = z.strictObject({
   ceiling: z.optional(described(number, "the most that it may cost, in the workshop's currency")),
   opensAgain: z.optional(yesNo("whether the port must open again")),
   afterRepair: z.optional(yesNo("whether to weigh the repaired port although it is refused as found")),
+});
+
+const air = z.strictObject({
+  temperature: z.optional(quantity('temperature of the bay, as "12 °C"')),
+  humidity: z.optional(text('its humidity, as "65 %", or dry, normal, damp')),
+});
+
+const figure = z.number({ error: "a number" }).check(z.minimum(0, { error: "a number from 0" }));
+const span = z.strictObject(
+  { low: figure, likely: z.optional(figure), high: figure },
+  { error: '{ "low", "likely", "high" }' },
+);
+const shop = z.strictObject({
+  rate: z.optional(described(figure, "the shop's rate per hour, in its currency")),
+  comeback: z.optional(described(span, "what a comeback costs the shop")),
+});
+const ownFigures = z.strictObject({
+  hours: z.optional(described(span, "hours on the lift besides the normal service")),
+  parts: z.optional(described(span, "parts, in the shop's currency")),
+  comesBack: z.optional(described(span, "share that comes back within a year, 0 to 1")),
 });
 
 const days = z.number({ error: "days since the repair" }).check(z.minimum(0, { error: "days from 0" }));
@@ -197,6 +218,9 @@ export const caseSchema = z.strictObject(
       z.array(heldCase, { error: 'a list of { "method", "from_days", "to_days" }: how the shop\'s own repairs held' }),
     ),
     temperature: z.optional(quantity('temperature of the case, as "20 °C"')),
+    air: z.optional(air),
+    shop: z.optional(shop),
+    estimates: z.optional(everyName(remedyIds, ownFigures)),
     ranges: z.optional(everyName(rangeNames, range)),
     levels: z.optional(everyName(levelNames, number)),
     questions: z.optional(z.record(z.string(), z.string(), { error: "the questions of the template; not read" })),
@@ -207,3 +231,4 @@ export const caseSchema = z.strictObject(
 export type WrittenCase = z.infer<typeof caseSchema>;
 export type WrittenQuantity = z.infer<ReturnType<typeof quantity>>;
 export type WrittenRange = z.infer<typeof range>;
+export type WrittenSpan = z.infer<typeof span>;

@@ -11,12 +11,14 @@ import {
   standardPlug,
 } from "../../mechanics/threads/toleranceClass.ts";
 import { acceptedClass, acceptedThread, anyOf, type InputProblem } from "../words/problemWords.ts";
+import { airGiven } from "./airGiven.ts";
 import { caseSchema, type WrittenCase, type WrittenQuantity } from "./caseSchema.ts";
 import { contradictions } from "./contradictions.ts";
 import { type Field, type FieldReader, givenQuantity, turnsField } from "./givenQuantity.ts";
 import { nearest } from "./nearest.ts";
 import { levelsGiven, rangesGiven } from "./overrides.ts";
 import { schemaProblems } from "./schemaProblems.ts";
+import { shopFiguresGiven } from "./shopFiguresGiven.ts";
 import { bookFiguresGiven, wrenchesGiven } from "./shopGiven.ts";
 import { withoutBlanks } from "./template.ts";
 
@@ -96,6 +98,7 @@ function given_(
     threadDepth: length("case.threadDepth", "l_t", "wire hook", housing.threadDepth),
     thinnestWall: length("case.thinnestWall", "w", "caliper", housing.thinnestWall),
     roomBehind: length("case.roomBehind", "l_b", "blunt wire", housing.roomBehind),
+    roomInFront: length("case.roomInFront", "l_v", "rule", housing.roomInFront),
     temperature: take(
       field("temperature", "theta", "temperature", "contact probe", "20 °C"),
       written.temperature ?? housing.temperature,
@@ -132,6 +135,8 @@ function given_(
   const shop = {
     bookFigures: bookFiguresGiven(written.bookFigures ?? [], take),
     wrenches: wrenchesGiven(written.wrenches ?? [], take),
+    air: airGiven(written, take, problems),
+    shop: shopFiguresGiven(written, problems),
     prevailing: take(field("prevailing", "T_p", "torque", "torque wrench", "1.5 N·m"), written.prevailing),
   };
   const asked = askedGiven(written.asked ?? {}, take);

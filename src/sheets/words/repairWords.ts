@@ -135,6 +135,7 @@ const needWords: Readonly<Record<NeedOf, string>> = {
   "wall left by the quarter rule": "wall left, against a quarter of the new thread",
   "wall left by the trade's rule": "wall left, against three eighths of the new thread",
   "room behind for the tap": "room behind for a bottoming tap",
+  "room in front for the tap": "room in front for tap and wrench",
   "wall of the bush": "wall of the bush",
   "turns of a healthy port": "length of thread, against four fifths of a healthy port",
 };

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { breakEvens } from "../../../src/mechanics/remedies/ranking.ts";
+import { inventedFigures } from "../../../src/mechanics/remedies/shopFigures.ts";
 import { type Changes, documentOf, sound, weighed } from "./changedCase.ts";
 
 const deep = { threadDepth: "26 mm", thinnestWall: "14 mm", roomBehind: "20 mm" };
@@ -73,6 +74,46 @@ describe("what the workshop sets", () => {
     for (const { objections } of dear.slice(first)) expect(objections).toContain("over the ceiling");
   });
 
+  const sealantReady = (changes: Changes) =>
+    documentOf(changes).remedies.find(({ id }) => id === "sealant, no washer")?.readyAfter_h ?? Number.NaN;
+
+  test("sealant cures in the bay's air: damp air is quicker than dry, and what is taken of it is said", () => {
+    const at = (humidity: string | undefined) => sealantReady({ temperature: "12 °C", air: { humidity } });
+    expect(at("85 %")).toBeLessThan(at("50 %"));
+    expect(at("damp")).toBeLessThan(at("dry"));
+    expect(at(undefined)).toBe(at("50 %"));
+    expect(sealantReady({ temperature: "60 °C", air: { temperature: "12 °C", humidity: "65 %" } })).toBe(
+      sealantReady({ temperature: "12 °C", air: { humidity: "65 %" } }),
+    );
+    const taken = (changes: Changes) =>
+      documentOf(changes).assumed.filter(({ reading }) => /^air\.(?!.*how)/.test(reading));
+    expect(taken({ temperature: "12 °C" }).map(({ reading, value }) => [reading, value])).toEqual([
+      ["air.temperature", expect.stringContaining("12")],
+      ["air.humidity", "50 %"],
+    ]);
+    expect(taken({ temperature: "12 °C", air: { temperature: "12 °C", humidity: "65 %" } })).toEqual([]);
+    expect(taken({})).toEqual([]);
+  });
+
+  test("the workshop's own figures take the place of the invented ones, one by one", () => {
+    const estimates = {
+      "longer plug": { hours: { low: 0.3, likely: 0.4, high: 0.5 }, parts: { low: 20, high: 30 } },
+      "solid bushing": { comesBack: { low: 0, likely: 0.1, high: 0.2 } },
+    };
+    const own = documentOf({ estimates, shop: { rate: 100, comeback: { low: 100, high: 400 } } });
+    const plug = own.remedies.find(({ id }) => id === "longer plug");
+    expect(plug).toMatchObject({
+      hours: { low: 0.3, likely: 0.4, high: 0.5 },
+      parts: { low: 20, likely: 25, high: 30 },
+      estimates: "the workshop's own figures (judgement)",
+    });
+    // 0.4 h at 100 and 25 of parts.
+    expect(own.ranking.find(({ id }) => id === "longer plug")?.price).toEqual({ low: 50, likely: 65, high: 80 });
+    const bush = own.remedies.find(({ id }) => id === "solid bushing");
+    expect(bush?.comesBack).toMatchObject({ likely: 0.1, basis: "estimate" });
+    expect(own.ranking.find(({ id }) => id === "longer plug")?.breakEven).toContain("a comeback costs about 400");
+  });
+
   test("sealant is ready when it has cured through in this air; without a temperature nobody says when", () => {
     const ready = (temperature: string | undefined) =>
       documentOf({ temperature }).remedies.find(({ id }) => id === "sealant, no washer")?.readyAfter_h;
@@ -87,21 +128,23 @@ describe("break-even", () => {
     id,
     line: 6,
     objections: [],
-    price: { low, high },
+    price: { low, likely: (low + high) / 2, high },
     comesBack: { low: likely / 2, likely, high: 2 * likely, basis: "estimate", cases: 0, cameBack: 0 } as const,
   });
 
   // 60 more against a comeback of 190 is 0.316: more than 1 in 3.2.
   test("60 more against a comeback of 190 is worth it if it avoids more than 1 comeback in 3", () => {
-    const [only] = breakEvens([row("longer plug", 30, 50, 0.25), row("solid bushing", 90, 110, 0.02)]);
+    const [only] = breakEvens([row("longer plug", 30, 50, 0.25), row("solid bushing", 90, 110, 0.02)], inventedFigures);
     expect(only).toMatchObject({ id: "solid bushing", against: "longer plug", extra: 60, comeback: 190 });
     expect(1 / (only?.share ?? 0)).toBeCloseTo(190 / 60, 9);
     expect(only?.avoids).toBeCloseTo(0.23, 9);
   });
 
   test("is told of none that costs as little as the cheapest", () => {
-    expect(breakEvens([row("longer plug", 30, 50, 0.25), row("solid bushing", 30, 50, 0.02)])).toEqual([]);
-    expect(breakEvens([])).toEqual([]);
+    expect(breakEvens([row("longer plug", 30, 50, 0.25), row("solid bushing", 30, 50, 0.02)], inventedFigures)).toEqual(
+      [],
+    );
+    expect(breakEvens([], inventedFigures)).toEqual([]);
   });
 });
 

@@ -233,6 +233,16 @@ describe("what each method comes to", () => {
     expect(of("A356-T6", "yes", "welded and re-cut")).not.toContain("welds badly");
   });
 
+  // DIN 2181 (from memory): a hand tap of M22x1.5 is 80 mm long; its wrench wants 20 mm more (judgement).
+  test("what stands in front of the hole refuses the tap that cannot start; unmeasured, somebody looks", () => {
+    const with_ = (roomInFront: string | undefined) => repair({ case: { ...deep, roomInFront } }, "next size");
+    expect(with_("60 mm").stands).toBe("does not fit");
+    expect(with_("60 mm").needs.find(({ state }) => state === "not met")?.least.value).toBeCloseTo(0.1, 12);
+    expect(with_("150 mm").checks.map(({ type }) => type)).not.toContain("straight access");
+    expect(with_(undefined).checks.map(({ type }) => type)).toContain("straight access");
+    expect(with_(undefined).stands).toBe(with_("150 mm").stands);
+  });
+
   test("make-dos end on a day, where somebody says what day it is", () => {
     const { repairs } = weighed({ case: deep });
     for (const { lasting, until } of repairs) expect(until === null).toBe(lasting);

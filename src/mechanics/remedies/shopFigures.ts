@@ -1,0 +1,44 @@
+import {
+  type ComebackPrior,
+  type MethodEstimate,
+  methodEstimates,
+  type Span,
+  shopEstimates,
+} from "../tables/methodEstimates.ts";
+import { judgement } from "../tables/source.ts";
+import { methodOf, type RemedyId } from "./method.ts";
+
+/** What a workshop reckons with: its rate, what a comeback costs it, and its own figures for single methods. */
+export type ShopFigures = {
+  readonly rate_perHour: number;
+  readonly comeback: Span;
+  readonly of: { readonly [id in RemedyId]?: OwnFigures };
+};
+
+/** A workshop's own figures for one method; what it leaves out stays as estimated here. */
+export type OwnFigures = {
+  readonly hours: Span | null;
+  readonly parts: Span | null;
+  readonly comesBack: ComebackPrior | null;
+};
+
+/** The invented figures, as long as a workshop has none of its own. */
+export const inventedFigures: ShopFigures = {
+  rate_perHour: shopEstimates.rate_perHour,
+  comeback: shopEstimates.comeback,
+  of: {},
+};
+
+/** What a method costs and how it ends, by the workshop's own figures where it has them. */
+export function estimateOf(id: RemedyId, { of }: ShopFigures): MethodEstimate {
+  const invented = methodEstimates[id === "lower torque" ? "lower torque" : methodOf[id]];
+  const own = of[id];
+  if (!own) return invented;
+  return {
+    ...invented,
+    hours: own.hours ?? invented.hours,
+    parts: own.parts ?? invented.parts,
+    comesBack: own.comesBack ?? invented.comesBack,
+    source: judgement("the workshop's own figures"),
+  };
+}
