@@ -1,4 +1,5 @@
 import { type Step, working } from "../../mechanics/quantity/working.ts";
+import { cautionsOf } from "../../mechanics/remedies/cautionsOf.ts";
 import { leaves } from "../../mechanics/remedies/leaves.ts";
 import { methodOf, type RemedyId } from "../../mechanics/remedies/method.ts";
 import { readyAfter_h } from "../../mechanics/remedies/offers.ts";
@@ -10,6 +11,7 @@ import { estimateOf } from "../../mechanics/remedies/shopFigures.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { dayAfter } from "../../mechanics/service/dueDate.ts";
 import { sourceText } from "../../mechanics/tables/source.ts";
+import { cautionSentences } from "../words/cautionWords.ts";
 import {
   breakEvenSentence,
   chipsWords,
@@ -43,6 +45,8 @@ export type MethodDocument = {
   readonly owner: string;
   readonly conditions: readonly string[];
   readonly needs: readonly string[];
+  /** What to mind where it is done; none where it is refused. */
+  readonly cautions: readonly string[];
   readonly sums: readonly Step[];
 };
 
@@ -135,6 +139,7 @@ function common(id: RemedyId, refused: boolean, { ranking, portCase }: Weighed) 
     undone: estimate.undo && undoWords[estimate.undo],
     fails: estimate.fails.map(failureWord),
     owner: ownerSentences[id],
+    cautions: refused ? [] : cautionsOf(id, portCase).map((it) => cautionSentences[it]),
   };
 }
 

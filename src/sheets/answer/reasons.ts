@@ -8,8 +8,10 @@ import type { Assumption } from "../../mechanics/remedies/givenCase.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { materialRows } from "../../mechanics/tables/materials.ts";
+import { beforeLoosening } from "../../mechanics/tables/methodCautions.ts";
 import type { Ranges } from "../../mechanics/tables/referenceRanges.ts";
 import { sourceText } from "../../mechanics/tables/source.ts";
+import { cautionSentences } from "../words/cautionWords.ts";
 import { torqueFigure, turnsText, turnsWord } from "../words/figures.ts";
 import { refusalSentence } from "../words/refusalWords.ts";
 import { notOfferedSentences } from "../words/remedyWords.ts";
@@ -48,6 +50,9 @@ export function cautions({ portCase, remedies, repairs, asFound, health }: Weigh
   const hurt = !health.healthy;
   const cuts = repairs.some(({ checks }) => checks.some(({ type }) => type === "drill"));
   return [
+    ...(hurt ? beforeLoosening(portCase.joint) : [])
+      .filter((it) => !(hot && it === "hot oil"))
+      .map((it) => cautionSentences[it]),
     ...(hot ? ["Oil above 60 °C scalds, and hot alloy strips sooner: let it cool to hand-warm."] : []),
     ...(asked.breather === "blocked" && !hurt
       ? ["The breather is blocked: free it, it pushes oil past any seal."]
