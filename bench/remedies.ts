@@ -23,7 +23,7 @@ const rows = readings.map(([name, left, housing]) => {
   const { given } = read;
   const whole = median_ms(() => weigh(given));
   const weighed: Weighed = weigh(given);
-  const next = median_ms(() => nextMeasurements(completed(given).portCase, weighed.asFound));
+  const next = median_ms(() => nextMeasurements(completed(given).portCase, weighed.asFound, null));
   return { name, windows: [weighed.asFound, ...weighed.remedies].length, whole, next };
 });
 

@@ -12,6 +12,7 @@ import { judgement } from "../tables/source.ts";
 import { type Assumption, completed, type GivenCase } from "./givenCase.ts";
 import { longerPlugs } from "./longerPlug.ts";
 import { lowerTorque } from "./lowerTorque.ts";
+import { type MeasureFirst, measureFirst } from "./measureFirst.ts";
 import type { Method } from "./method.ts";
 import { type NextMeasurements, nextMeasurements } from "./nextMeasurement.ts";
 import { offerOfRemedy, offerOfRepair } from "./offers.ts";
@@ -42,6 +43,8 @@ export type Weighed = {
   readonly breakEvens: readonly BreakEven[];
   /** What is worth measuring next, for the port as found or, where that is refused, for the first remedy with a window. */
   readonly next: NextMeasurements;
+  /** What nobody has measured and some of it cannot be judged without. */
+  readonly missing: readonly MeasureFirst[];
 };
 
 /** The whole answer for one case. */
@@ -71,6 +74,12 @@ export function weigh(given: GivenCase): Weighed {
   const others = silent ? done.map(withoutTorque) : done;
   const offers = [...remedies.map((it) => offerOfRemedy(it, portCase)), ...others.map(offerOfRepair)];
   const ranking = ranked(offers, portCase, given.wish, given.record);
+  const first = remedies.find(({ id, window }) => id === ranking[0]?.id && window) ?? null;
+  const best =
+    first && first.id !== "lower torque"
+      ? first
+      : (remedies.find(({ id, window }) => id !== "lower torque" && window?.open && !window.narrow) ?? null);
+  const notOffered = longer.flatMap((it) => (it.offered ? [] : [it.why]));
   const measured = found.window ? found : (remedies.find((it) => it.window) ?? found);
   return {
     portCase,
@@ -79,11 +88,12 @@ export function weigh(given: GivenCase): Weighed {
     asFound: weighedFound,
     book,
     remedies,
-    notOffered: longer.flatMap((it) => (it.offered ? [] : [it.why])),
+    notOffered,
     repairs: others,
     ranking,
     breakEvens: breakEvens(ranking, portCase.shop),
-    next: healthy ? { measurements: [], shares: [] } : nextMeasurements(portCase, measured),
+    next: healthy ? { measurements: [], shares: [] } : nextMeasurements(portCase, measured, best),
+    missing: measureFirst(notOffered, others),
   };
 }
 

@@ -4,13 +4,14 @@ import { one, turn } from "../../mechanics/quantity/unit.ts";
 import { type Step, working } from "../../mechanics/quantity/working.ts";
 import { closureWorking } from "../../mechanics/remedies/closureWorking.ts";
 import type { Assumption } from "../../mechanics/remedies/givenCase.ts";
+import type { MeasureFirst } from "../../mechanics/remedies/measureFirst.ts";
 import type { Measurement } from "../../mechanics/remedies/nextMeasurement.ts";
 import type { Refusal } from "../../mechanics/remedies/refusalRules.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Repair } from "../../mechanics/remedies/repair.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
-import { measurementSentence } from "../words/measurementWords.ts";
+import { measureFirstSentence, measurementSentence } from "../words/measurementWords.ts";
 import { allowedInstead, refusalSentence } from "../words/refusalWords.ts";
 import { checkSentence, remedyNames } from "../words/remedyWords.ts";
 import { repairCheckSentence } from "../words/repairWords.ts";
@@ -68,6 +69,14 @@ export type AnswerDocument = {
   /** What may be offered, best first. */
   readonly ranking: readonly RankingDocument[];
   readonly measureNext: readonly MeasurementDocument[];
+  /** What nobody has measured and some of it cannot be judged without. */
+  readonly measureFirst: readonly {
+    readonly reading: string;
+    readonly decides: readonly string[];
+    readonly because: string;
+  }[];
+  /** What the spread of the strip torque is made of, greatest first. */
+  readonly spread: readonly { readonly term: string; readonly share: number }[];
   readonly assumed: readonly { readonly reading: string; readonly value: string; readonly source: string }[];
   readonly working: readonly Step[];
   readonly cautions: readonly string[];
@@ -80,6 +89,14 @@ export type MeasurementDocument = {
   readonly how: string;
   readonly limitNow_Nm: number;
   readonly limitThen_Nm: number;
+  /** What this reading makes of the variance of the strip torque, and what it does to the remedy that would be done. */
+  readonly share: number;
+  readonly best: {
+    readonly id: string;
+    readonly name: string;
+    readonly limitNow_Nm: number;
+    readonly limitThen_Nm: number;
+  } | null;
   readonly worthIt: boolean;
   readonly because: string;
 };
@@ -129,6 +146,8 @@ export function answerDocument(
     ],
     ranking: rankingDocument(weighed),
     measureNext: weighed.next.measurements.map(measurementDocument),
+    measureFirst: weighed.missing.map(measureFirstDocument),
+    spread: weighed.next.shares.map(({ term, share }) => ({ term, share: rounded(share) })),
     assumed: [...weighed.assumed, ...ordinary].map(assumedRow),
     working: weighs ? working(...closureWorking(portCase, shown)) : [],
     cautions: cautions(weighed),
@@ -191,8 +210,21 @@ const measurementDocument = (it: Measurement): MeasurementDocument => ({
   how: it.how,
   limitNow_Nm: rounded(it.limitNow_Nm),
   limitThen_Nm: rounded(it.limitThen_Nm),
+  share: rounded(it.share),
+  best: it.best && {
+    id: it.best.id,
+    name: remedyNames[it.best.id],
+    limitNow_Nm: rounded(it.best.limitNow_Nm),
+    limitThen_Nm: rounded(it.best.limitThen_Nm),
+  },
   worthIt: it.worthIt,
   because: measurementSentence(it),
+});
+
+const measureFirstDocument = (it: MeasureFirst) => ({
+  reading: it.reading,
+  decides: it.decides,
+  because: measureFirstSentence(it),
 });
 
 const oddsRows = (odds: Odds, torques: readonly number[]): TorqueOdds[] =>

@@ -5,7 +5,7 @@ import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { portLines, windowLines } from "../drawings/WindowLine.ts";
 import { closesWord, limitFigure, needFigure, pullFigure, rangeText, stripsWord } from "../words/figures.ts";
-import { measurementSentence, nextSentence, sharesText } from "../words/measurementWords.ts";
+import { measureFirstSentence, measurementSentence, nextSentence, sharesText } from "../words/measurementWords.ts";
 import { readingWord } from "../words/readingWords.ts";
 import { allowedInstead, overrideWords, refusalSentence } from "../words/refusalWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
@@ -44,12 +44,13 @@ export function answerLines(
 }
 
 /** What to measure next; with the working, every reading and where the spread comes from. */
-function measureNextLines({ next }: Weighed, withWorking: boolean): readonly string[] {
+function measureNextLines({ next, missing }: Weighed, withWorking: boolean): readonly string[] {
   const { measurements, shares } = next;
   const sentence = nextSentence(measurements);
-  if (!withWorking) return sentence ? [sentence] : [];
+  const first = missing.map(measureFirstSentence);
+  if (!withWorking) return [...(sentence ? [sentence] : []), ...first.slice(0, 2)];
   const from = shares.length > 0 ? [`The spread of the strip torque comes from: ${sharesText(shares)}.`] : [];
-  return [...measurements.map(measurementSentence), ...from];
+  return [...measurements.map(measurementSentence), ...first, ...from];
 }
 
 /** Two or three lines that may be read from under the lift. */

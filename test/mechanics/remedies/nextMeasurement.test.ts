@@ -47,6 +47,36 @@ describe("what to measure next", () => {
     expect(textOf({})).toContain("Nothing here is worth measuring again");
   });
 
+  test("each reading stands with its share of the spread, and the shares of the document add to one", () => {
+    const { measureNext, spread } = documentOf({ ...felt, case: { material: "unknown light alloy" } });
+    const share = (term: string): number => spread.find((it) => it.term === term)?.share ?? Number.NaN;
+    const of = (reading: string): number => measureNext.find((it) => it.reading === reading)?.share ?? Number.NaN;
+    expect(spread.reduce((sum, it) => sum + it.share, 0)).toBeCloseTo(1, 6);
+    expect(of("left.turns")).toBeCloseTo(share("turns"), 6);
+    expect(of("case.material")).toBeCloseTo(share("strength") + share("shear ratio"), 6);
+    expect(textOf(felt)).toMatch(/The count makes \d+ % of\s+the\s+spread\./);
+  });
+
+  test("it says what a better reading does to the remedy that would be done, which is that remedy weighed so", () => {
+    const [first] = documentOf(felt).measureNext;
+    const { best } = first ?? { best: null };
+    expect(first?.reading).toBe("left.turns");
+    const limitOf = (changes: typeof felt) =>
+      documentOf(changes).remedies.find(({ id }) => id === best?.id)?.window?.limit_Nm;
+    expect(best?.limitNow_Nm).toBe(limitOf(felt));
+    expect(best?.limitThen_Nm).toBe(limitOf({ left: { counted: "with a dot" } }));
+  });
+
+  test("a length nobody measured is asked for with what waits for it, also where the port is refused", () => {
+    const unknown = { case: { threadDepth: undefined, thinnestWall: undefined, roomBehind: undefined } };
+    const { measureFirst } = documentOf({ ...unknown, joint: { kind: "spark plug" } });
+    const waits = (reading: string) => measureFirst.find((it) => it.reading === reading)?.decides ?? [];
+    expect(waits("case.threadDepth")).toEqual(expect.arrayContaining(["wire coil", "solid bushing"]));
+    expect(waits("case.thinnestWall")).toContain("solid bushing");
+    expect(documentOf({}).measureFirst).toEqual([]);
+    expect(textOf(unknown)).toContain("Hook the depth of the hole");
+  });
+
   test("a refused port and a healthy one are asked for nothing", () => {
     expect(documentOf({ joint: { kind: "spark plug" } }).measureNext).toEqual([]);
     expect(documentOf({ left: sound }).measureNext).toEqual([]);
