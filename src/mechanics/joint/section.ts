@@ -28,7 +28,12 @@ export type SectionInput = ThreadSizes & {
   readonly goodFrom_mm: number | null;
   readonly goodTo_mm: number | null;
   readonly surface: Surface;
+  /** A steel insert around the plug's thread, where there is one. */
+  readonly insert?: Insert | null;
 };
+
+/** A bush or a coil in the wall of the hole: its outer diameter, and from where to where below the face. */
+export type Insert = { readonly outer_mm: number; readonly from_mm: number; readonly to_mm: number };
 
 /**
  * A length along the axis. `drawn` says whether the drawing may be scaled; `value_mm` is null when unknown. "clear" is
@@ -66,6 +71,7 @@ export type PortSection = Lengths & {
   readonly underHead_mm: number | null;
   readonly wallKnown: boolean;
   readonly behindKnown: boolean;
+  readonly insert: Insert | null;
   readonly caseRight: Outline;
   readonly caseLeft: Outline;
   readonly plug: Outline;
@@ -97,6 +103,7 @@ export function portSection(input: SectionInput): PortSection {
     ...lengths,
     wallKnown: input.thinnestWall_mm !== null,
     behindKnown: input.roomBehind_mm !== null,
+    insert: input.insert ?? null,
     caseRight: body(1),
     caseLeft: body(-1),
     plug: plugOutline(input, seal.thickness_mm, reach_mm, chamfer_mm, engaged_mm),

@@ -46,7 +46,8 @@ export function recutPort(portCase: PortCase, thread: MetricThread, depth: Quant
   const withRing = size.thickness_mm === 0 ? ring : { ...ring, thickness: length("t", size.thickness_mm) };
   const endsInside_mm = Math.floor(valueIn(mm, depth) + valueIn(mm, withRing.thickness) + 1e-9);
   const present_mm = plug.underHead ? valueIn(mm, plug.underHead) : 0;
-  const underHead = exact("l", Math.max(present_mm, endsInside_mm), mm, "the new plug");
+  // Plugs are seldom longer than their diameter, and what passes the end of the hole bears nothing (judgement).
+  const underHead = exact("l", Math.max(present_mm, Math.min(endsInside_mm, d_mm)), mm, "the new plug");
   const closure: Closure = {
     ...asFound,
     seal: withRing,

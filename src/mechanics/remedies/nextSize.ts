@@ -71,6 +71,7 @@ export function nextSizeRepair(portCase: PortCase): Repair {
       ...(cut ? [cut.volume, cut.mass] : []),
       ...(depth ? [depth] : []),
     ],
+    repaired: recut,
     closed: () => (recut ? weighedAnew(recut) : null),
   });
 }

@@ -1,3 +1,4 @@
+import type { Insert } from "../joint/section.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { dayAfter } from "../service/dueDate.ts";
 import { jointRows } from "../tables/jointKinds.ts";
@@ -11,7 +12,7 @@ import { methodOf, type RepairId } from "./method.ts";
 import type { PortCase } from "./portCase.ts";
 import { isPressurised, portFit, refusedByTable } from "./portFit.ts";
 import { type Refusal, type RefusalRule, refusalBy } from "./refusalRules.ts";
-import { estimateOf } from "./shopFigures.ts";
+import { endsAfter_days, estimateOf } from "./shopFigures.ts";
 import { turnsOf, type WeighedClosure } from "./weighedClosure.ts";
 
 /** A method that does more than close what is left, weighed for one case. */
@@ -31,6 +32,10 @@ export type Repair = {
   readonly checks: readonly RepairCheck[];
   /** The port once it is repaired; null where no torque of ours makes sense. */
   readonly closed: WeighedClosure | null;
+  /** The port as it then is, for a picture of it: its own thread whole again, or a larger one. */
+  readonly repaired: PortCase | null;
+  /** The steel in the wall of the hole, where the method puts some there. */
+  readonly insert: Insert | null;
   /** The fit sums, worked. */
   readonly sums: readonly Quantity[];
   readonly readyAfter_h: number | null;
@@ -101,6 +106,8 @@ export type RepairParts = {
   readonly said?: readonly Need[];
   readonly checks?: readonly RepairCheck[];
   readonly sums?: readonly Quantity[];
+  readonly repaired?: PortCase | null;
+  readonly insert?: Insert | null;
   /** Weighed only where nothing stands against it. */
   readonly closed?: () => WeighedClosure | null;
 };
@@ -139,7 +146,7 @@ export function repairOf(portCase: PortCase, id: RepairId, parts: RepairParts): 
     id,
     number,
     lasting: parts.lasting,
-    until: parts.lasting ? null : endOf(portCase, estimate),
+    until: endOf(portCase, endsAfter_days(estimate, parts.lasting)),
     refused,
     stands: standsOf(refused, notHere, needs, closed),
     whyNot: notHere,
@@ -153,6 +160,8 @@ export function repairOf(portCase: PortCase, id: RepairId, parts: RepairParts): 
           ...(makersOnly ? [{ type: "maker's torque only" } as const] : []),
         ],
     closed,
+    repaired: against ? null : (parts.repaired ?? null),
+    insert: against ? null : (parts.insert ?? null),
     sums: refused ? [] : sums,
     readyAfter_h: estimate.readyAfter_h,
     estimate,
@@ -228,5 +237,5 @@ function standsOf(
   return some("doubtful") ? "doubtful" : "fits";
 }
 
-const endOf = ({ today }: PortCase, { until_days }: MethodEstimate): string | null =>
-  today !== null && until_days !== null ? dayAfter(today, until_days) : null;
+const endOf = ({ today }: PortCase, ends_days: number | null): string | null =>
+  today !== null && ends_days !== null ? dayAfter(today, ends_days) : null;

@@ -29,6 +29,13 @@ export const inventedFigures: ShopFigures = {
   of: {},
 };
 
+/** A thread that is pulled to less because it is hurt is looked at within a year, whatever closes it (judgement). */
+const lookedAtWithin_days = 365;
+
+/** The days after which a make-do has ended; null for what stays. */
+export const endsAfter_days = ({ until_days }: MethodEstimate, lasting: boolean): number | null =>
+  lasting ? null : (until_days ?? lookedAtWithin_days);
+
 /** What a method costs and how it ends, by the workshop's own figures where it has them. */
 export function estimateOf(id: RemedyId, { of }: ShopFigures): MethodEstimate {
   const invented = methodEstimates[id === "lower torque" ? "lower torque" : methodOf[id]];

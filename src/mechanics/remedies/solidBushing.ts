@@ -29,13 +29,14 @@ export function solidBushing(portCase: PortCase): Repair {
   const [wall, quarter, trade] = wallNeeds(port, outer.d);
   const room = tapRoom(port, outer.P);
   const t_b = bushWall(outer, port.thread);
+  const repaired = depth && { ...portCase, port: { ...port, left: cutNew(atTheFace, depth) } };
   const needs: readonly Need[] = [
     need("depth", depth, leastBushLength),
     wall,
     need("wall of the bush", t_b, leastBushWall),
     ...roomAsked(room),
     ...accessNeeds(portCase, outer.d),
-    ...(depth ? fullTurns(portCase, { ...portCase, port: { ...port, left: cutNew(atTheFace, depth) } }) : []),
+    ...(repaired ? fullTurns(portCase, repaired) : []),
   ];
   const drill = tappingDrill(outer);
   const q = percentOfThread({ d: outer.d, D_t: drill, P: outer.P });
@@ -63,6 +64,8 @@ export function solidBushing(portCase: PortCase): Repair {
       room.taper.least,
       ...(cut ? [cut.volume, cut.mass] : []),
     ],
+    repaired,
+    insert: depth && { outer_mm: valueIn(mm, outer.d), from_mm: 0, to_mm: valueIn(mm, depth) },
     closed: () =>
       depth &&
       weighedInsert(

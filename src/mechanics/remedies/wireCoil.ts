@@ -36,12 +36,13 @@ export function wireCoil(portCase: PortCase): Repair {
   const [wall, quarter, trade] = wallNeeds(port, hole.D_STI);
   const room = tapRoom(port, thread.P);
   const inside = { from: coil.setDown, to: endOf(coil.setDown.value, coil.installed.value) };
+  const repaired = { ...portCase, port: { ...port, left: cutNew(inside.from, inside.to) } };
   const needs: readonly Need[] = [
     need("depth", depth, coil.plate),
     wall,
     ...roomAsked(room),
     ...accessNeeds(portCase, hole.D_STI),
-    ...fullTurns(portCase, { ...portCase, port: { ...port, left: cutNew(inside.from, inside.to) } }),
+    ...fullTurns(portCase, repaired),
   ];
   const drill = coilDrill(hole.D1_min);
   const outer = metricThread(valueIn(mm, hole.D_STI), valueIn(mm, thread.P));
@@ -80,6 +81,12 @@ export function wireCoil(portCase: PortCase): Repair {
       room.bottoming.least,
       ...(cut ? [cut.volume, cut.mass] : []),
     ],
+    repaired,
+    insert: {
+      outer_mm: valueIn(mm, hole.D_STI),
+      from_mm: valueIn(mm, coil.setDown),
+      to_mm: valueIn(mm, coil.setDown) + valueIn(mm, coil.installed),
+    },
     closed: () =>
       depth &&
       weighedInsert(portCase, inside, {

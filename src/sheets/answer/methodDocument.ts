@@ -7,7 +7,7 @@ import { portFit } from "../../mechanics/remedies/portFit.ts";
 import type { BreakEven, Ranked } from "../../mechanics/remedies/ranking.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Repair } from "../../mechanics/remedies/repair.ts";
-import { estimateOf } from "../../mechanics/remedies/shopFigures.ts";
+import { endsAfter_days, estimateOf } from "../../mechanics/remedies/shopFigures.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { dayAfter } from "../../mechanics/service/dueDate.ts";
 import { sourceText } from "../../mechanics/tables/source.ts";
@@ -63,15 +63,12 @@ export type RankingDocument = {
 /** What a closure of what is left says of itself. */
 export function remedyMethod(remedy: Remedy, weighed: Weighed): MethodDocument {
   const { portCase } = weighed;
-  const { until_days } = estimateOf(remedy.id, portCase.shop);
+  const ends_days = endsAfter_days(estimateOf(remedy.id, portCase.shop), remedy.lasting);
   const stands = remedy.refused ? "refused" : remedy.window?.open ? "fits" : "window empty";
   return {
     ...common(remedy.id, remedy.refused !== null, weighed),
     stands: standsWords[stands],
-    until:
-      !remedy.lasting && !remedy.refused && portCase.today && until_days !== null
-        ? dayAfter(portCase.today, until_days)
-        : null,
+    until: !remedy.refused && portCase.today && ends_days !== null ? dayAfter(portCase.today, ends_days) : null,
     readyAfter_h: remedy.refused ? null : tenth(readyAfter_h(remedy, portCase)),
     conditions: remedy.refused
       ? []

@@ -3,7 +3,7 @@ import { turn } from "../../mechanics/quantity/unit.ts";
 import { methodOf, type RemedyId } from "../../mechanics/remedies/method.ts";
 import { readyAfter_h } from "../../mechanics/remedies/offers.ts";
 import type { Ranked } from "../../mechanics/remedies/ranking.ts";
-import { estimateOf } from "../../mechanics/remedies/shopFigures.ts";
+import { endsAfter_days, estimateOf } from "../../mechanics/remedies/shopFigures.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { dayAfter } from "../../mechanics/service/dueDate.ts";
 import { turnsWord } from "../words/figures.ts";
@@ -78,11 +78,12 @@ function chance({ comesBack }: Ranked): string {
 
 function limitOf(id: RemedyId, weighed: Weighed): string {
   const lasting = [...weighed.remedies, ...weighed.repairs].find((it) => it.id === id)?.lasting ?? false;
-  if (lasting) return "It stays.";
-  const { until_days } = estimateOf(id, weighed.portCase.shop);
-  const { today } = weighed.portCase;
-  if (until_days === null) return "It stays while the thread does.";
-  return today ? `Until ${dayAfter(today, until_days)} at the longest.` : `For ${until_days} days at the longest.`;
+  const { today, shop } = weighed.portCase;
+  const ends_days = endsAfter_days(estimateOf(id, shop), lasting);
+  if (ends_days === null) return "It stays.";
+  return today
+    ? `We look at it again by ${dayAfter(today, ends_days)}.`
+    : `We look at it again within ${ends_days} days.`;
 }
 
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

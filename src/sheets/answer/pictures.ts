@@ -1,4 +1,4 @@
-import { type PortSection, portSection } from "../../mechanics/joint/section.ts";
+import { type Insert, type PortSection, portSection } from "../../mechanics/joint/section.ts";
 import { usableRange } from "../../mechanics/joint/wrench.ts";
 import { mean } from "../../mechanics/quantity/distribution.ts";
 import type { Quantity } from "../../mechanics/quantity/quantity.ts";
@@ -35,7 +35,11 @@ export function bestRepair({ repairs, ranking }: Weighed): Repair | null {
 }
 
 /** The section of a port with one closure, from the lengths of the case. */
-export function sectionOf({ port, ranges }: PortCase, { closure, turns }: WeighedClosure): PortSection {
+export function sectionOf(
+  { port, ranges }: PortCase,
+  { closure, turns }: WeighedClosure,
+  insert: Insert | null = null,
+): PortSection {
   const { thread, left } = port;
   const { plug, seal } = closure;
   const heightName = left.condition === "gone" ? "height poor" : (`height ${left.condition}` as const);
@@ -64,6 +68,7 @@ export function sectionOf({ port, ranges }: PortCase, { closure, turns }: Weighe
     goodFrom_mm: length(left.goodFrom),
     goodTo_mm: length(left.goodTo),
     surface: closure.surface,
+    insert,
   });
 }
 

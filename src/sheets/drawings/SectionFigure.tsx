@@ -1,4 +1,4 @@
-import type { PortSection } from "../../mechanics/joint/section.ts";
+import type { Insert, PortSection } from "../../mechanics/joint/section.ts";
 import type { DrawnTurn, Outline } from "../../mechanics/joint/sectionOutline.ts";
 import { brokenEdge, hatching, path, type XY } from "./hatch.ts";
 import { wallDrawn } from "./sectionLayout.ts";
@@ -22,6 +22,7 @@ export function SectionFigure(props: FigureProps) {
     <g>
       <Behind {...props} />
       <Case {...props} />
+      {section.insert && <InsertFigure insert={section.insert} {...props} />}
       <Plug {...props} />
       {turns.map((turn) => (
         <Turn turn={turn} open={section.surface === "wet sealant" ? "sealant" : "paper"} />
@@ -62,6 +63,24 @@ function Case({ section, side, letter, cut }: FigureProps) {
       <path class="edge line" d={path([[inner, depth_mm], [inner, 0], ...wall.slice(0, 1)])} />
       <path class={`${wallKnown ? "edge" : "thin"} line`} d={path(wall)} />
       <path class="edge line" d={path([[-side * cut, depth_mm], ...wall.slice(-1)])} />
+    </g>
+  );
+}
+
+/** A bush or a coil of steel between the plug and the casting, hatched against both. */
+function InsertFigure({ insert, section, side, letter }: FigureProps & { readonly insert: Insert }) {
+  const [inner, outer] = [(side * section.d_mm) / 2, (side * insert.outer_mm) / 2];
+  const outline: readonly XY[] = [
+    [inner, insert.from_mm],
+    [outer, insert.from_mm],
+    [outer, insert.to_mm],
+    [inner, insert.to_mm],
+  ];
+  return (
+    <g>
+      <path class="steel bare" d={path(outline, true)} />
+      <path class="hatch" d={hatching(outline, 0.45 * letter, side === 1 ? -1 : 1)} />
+      <path class="flank line" d={path(outline)} />
     </g>
   );
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { isNamedBy, type Method } from "../../../src/mechanics/remedies/method.ts";
 import { remedyNames } from "../../../src/sheets/words/remedyWords.ts";
-import { type Changes, remedy, sound, weighed } from "./changedCase.ts";
+import { type Changes, documentOf, remedy, sound, weighed } from "./changedCase.ts";
 
 /** Five good turns of eight; a longer plug gives back more than seven. */
 const hurt = { left: { ...sound, turns: "5" } };
@@ -16,6 +16,13 @@ describe("a longer plug that gives back 80 % of the healthy turns is a repair, n
     expect(remedy(found, "other seal: O-ring").lasting).toBe(false);
     expect(remedy(found, "sealant, no washer").lasting).toBe(false);
     expect(remedy(found, "lower torque").lasting).toBe(false);
+  });
+
+  // Found in review: a longer plug or another seal on a hurt thread was a make-do without an end.
+  test("what is no repair ends on a day; what is one has none", () => {
+    const { remedies } = documentOf(hurt);
+    for (const { lasting, until, refused } of remedies) if (!refused) expect(until === null).toBe(lasting);
+    expect(remedies.find(({ id }) => id === "other seal: O-ring")?.until).toBe("2027-11-25");
   });
 
   test.each([{ condition: "doubtful" }, { catch: "gritty" }, { height: "0.7" }])("not with %j", (left) => {
