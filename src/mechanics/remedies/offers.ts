@@ -29,8 +29,15 @@ export const offerOfRemedy = (remedy: Remedy, portCase: PortCase): Offer => ({
   stands: remedy.refused ? "refused" : remedy.window?.open ? "fits" : "window empty",
   narrow: remedy.window?.narrow ?? false,
   readyAfter_h: readyAfter_h(remedy, portCase),
-  estimate: estimateOf(remedy.id, portCase.shop),
+  estimate: estimateOfRemedy(remedy, portCase),
 });
+
+/** Another seal on a hurt thread is the same thread pulled to less, and comes back as often as that does. */
+function estimateOfRemedy({ id, lasting }: Remedy, { shop }: PortCase): MethodEstimate {
+  const estimate = estimateOf(id, shop);
+  if (lasting || !id.startsWith("other seal") || shop.of[id]?.comesBack) return estimate;
+  return { ...estimate, comesBack: estimateOf("lower torque", shop).comesBack };
+}
 
 /** A repair as an offer. */
 export const offerOfRepair = ({ id, lasting, stands, closed, readyAfter_h: ready, estimate }: Repair): Offer => ({

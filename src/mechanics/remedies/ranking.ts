@@ -4,7 +4,7 @@ import { type Comeback, comeback } from "../service/comeback.ts";
 import type { HeldCase } from "../service/heldCases.ts";
 import { jointRows } from "../tables/jointKinds.ts";
 import type { Span } from "../tables/methodEstimates.ts";
-import type { RemedyId } from "./method.ts";
+import { methodOf, type RemedyId } from "./method.ts";
 import type { Offer } from "./offers.ts";
 import type { PortCase } from "./portCase.ts";
 import type { ShopFigures } from "./shopFigures.ts";
@@ -50,6 +50,10 @@ export function ranked(
     .toSorted((a, b) => a.row.objections.length - b.row.objections.length || byPlace(a.place, b.place))
     .map(({ row }) => row);
 }
+
+/** The best of each method, in the order: two kinds of ring are one way to go. */
+export const oneOfEach = (rows: readonly Ranked[]): readonly Ranked[] =>
+  rows.filter(({ id }, i) => rows.findIndex((it) => methodOf[it.id] === methodOf[id]) === i);
 
 /** What a dearer remedy has to be worth: the share of comebacks that it must avoid against the cheapest. */
 export type BreakEven = {

@@ -1,6 +1,7 @@
 import type { Quantity } from "../../mechanics/quantity/quantity.ts";
 import { estimate } from "../../mechanics/quantity/working.ts";
 import type { PortCase } from "../../mechanics/remedies/portCase.ts";
+import { oneOfEach } from "../../mechanics/remedies/ranking.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { refusalSentence } from "../words/refusalWords.ts";
 import { remedyNames, sealWord } from "../words/remedyWords.ts";
@@ -29,7 +30,9 @@ export function casePageLines(weighed: Weighed): readonly string[] {
     ...section("Reckoned", [health.healthy ? "Healthy: the book figure." : found]),
     ...section(
       "Would do, in this order",
-      ranking.slice(0, most).map(({ id }) => `${remedyNames[id]}: ${offeredVerdict(id, weighed)}`),
+      oneOfEach(ranking)
+        .slice(0, most)
+        .map(({ id }) => `${remedyNames[id]}: ${offeredVerdict(id, weighed)}`),
     ),
     ...section("Not offered", notOffered(weighed)),
     ...wrapped("What would you do, and what have you seen fail here?", ""),

@@ -1,14 +1,15 @@
 import { valueIn } from "../../mechanics/quantity/quantity.ts";
 import { turn } from "../../mechanics/quantity/unit.ts";
-import { methodOf, type RemedyId } from "../../mechanics/remedies/method.ts";
+import type { RemedyId } from "../../mechanics/remedies/method.ts";
 import { readyAfter_h } from "../../mechanics/remedies/offers.ts";
-import type { Ranked } from "../../mechanics/remedies/ranking.ts";
+import { oneOfEach, type Ranked } from "../../mechanics/remedies/ranking.ts";
 import { endsAfter_days, estimateOf } from "../../mechanics/remedies/shopFigures.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { dayAfter } from "../../mechanics/service/dueDate.ts";
-import { turnsWord } from "../words/figures.ts";
+import { jointRows } from "../../mechanics/tables/jointKinds.ts";
+import { turnsText } from "../words/figures.ts";
+import { ownerRefusal } from "../words/ownerRefusals.ts";
 import { ownerNames, ownerSentences, priceText } from "../words/ownerWords.ts";
-import { refusalSentence } from "../words/refusalWords.ts";
 import { wrapped } from "./wrapped.ts";
 
 const rows = 3;
@@ -19,15 +20,13 @@ export function ownerLines(weighed: Weighed): readonly string[] {
   const { left, healthy } = portCase.port;
   const count =
     left.turns && healthy
-      ? `${turnsWord(valueIn(turn, left.turns))} of ${turnsWord(valueIn(turn, healthy.turns))} of the bolt's thread still hold.`
-      : "The bolt's thread is hurt.";
+      ? `Of ${turnsText(valueIn(turn, healthy.turns))} turns of thread in the hole ${turnsText(valueIn(turn, left.turns))} are left.`
+      : "The thread in the hole is hurt.";
   if (health.healthy) return wrapped("The bolt and its thread are sound: normal service.", "");
-  const offered = apart(weighed.ranking);
+  const offered = oneOfEach(weighed.ranking).slice(0, rows);
   return [
     ...wrapped(count, ""),
-    ...(asFound.refused
-      ? wrapped(`It cannot stay as it is: ${lowered(refusalSentence(asFound.refused.reason))}`, "")
-      : []),
+    ...(asFound.refused ? wrapped(`It cannot stay as it is. ${ownerRefusal(asFound.refused.reason)}`, "") : []),
     "",
     ...offered.flatMap((row, i) => ownerRow(row, i, weighed)),
     ...wrapped(
@@ -41,31 +40,27 @@ export function ownerLines(weighed: Weighed): readonly string[] {
   ];
 }
 
-/** The first offers in their order that are of different methods: two kinds of ring are one way to an owner. */
-function apart(ranking: readonly Ranked[]): readonly Ranked[] {
-  const told: Ranked[] = [];
-  for (const row of ranking)
-    if (told.length < rows && !told.some(({ id }) => methodOf[id] === methodOf[row.id])) told.push(row);
-  return told;
-}
-
 function ownerRow(row: Ranked, i: number, weighed: Weighed): readonly string[] {
   return [
-    `${i + 1}  ${ownerNames[row.id]}`,
-    ...wrapped(`   ${ownerSentences[row.id]}`, "   "),
+    `${i + 1}  ${called(ownerNames[row.id], weighed)}`,
+    ...wrapped(`   ${called(ownerSentences[row.id], weighed)}`, "   "),
     ...wrapped(
-      `   Price ${priceText(row)}. ${when(row.id, weighed)}. ${chance(row)} ${limitOf(row.id, weighed)}`,
+      `   Price ${priceText(row)}. ${when(row.id, weighed)}. ${[chance(row), limitOf(row.id, weighed)].filter((it) => it !== "").join(" ")}`,
       "   ",
     ),
     "",
   ];
 }
 
+/** What closes a spark plug hole is a spark plug, not a bolt. */
+const called = (text: string, { portCase }: Weighed): string =>
+  jointRows[portCase.joint].combustion ? text.replaceAll("bolt", "spark plug") : text;
+
 function when(id: RemedyId, weighed: Weighed): string {
   const remedy = weighed.remedies.find((it) => it.id === id);
   const hours = remedy ? readyAfter_h(remedy, weighed.portCase) : estimateOf(id, weighed.portCase.shop).readyAfter_h;
   if (hours === null) return "Ready when we have looked, not today";
-  if (hours === 0) return "Ready the same day once the parts are here";
+  if (hours === 0) return "Ready the same day, once the parts are here";
   return hours <= 24 ? "Ready the next day" : `Ready after ${Math.ceil(hours / 24)} days`;
 }
 
@@ -85,5 +80,3 @@ function limitOf(id: RemedyId, weighed: Weighed): string {
     ? `We look at it again by ${dayAfter(today, ends_days)}.`
     : `We look at it again within ${ends_days} days.`;
 }
-
-const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,13 +1,18 @@
-import { leaves } from "../../mechanics/remedies/leaves.ts";
 import type { RemedyId } from "../../mechanics/remedies/method.ts";
-import type { Ranked } from "../../mechanics/remedies/ranking.ts";
+import { oneOfEach, type Ranked } from "../../mechanics/remedies/ranking.ts";
 import type { Repair } from "../../mechanics/remedies/repair.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { limitFigure, needFigure, pullFigure, rangeText } from "../words/figures.ts";
 import { breakEvenSentence, comesBackText, objectionWords, priceText } from "../words/ownerWords.ts";
 import { refusalSentence } from "../words/refusalWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
-import { needSentence, repairCheckSentence, standsWords, whyNotSentences } from "../words/repairWords.ts";
+import {
+  conditionSentences,
+  needSentence,
+  repairCheckSentence,
+  standsWords,
+  whyNotSentences,
+} from "../words/repairWords.ts";
 import { leastOf } from "../words/windowWords.ts";
 import { wrapped } from "./wrapped.ts";
 
@@ -25,7 +30,7 @@ export function repairLines(weighed: Weighed, withWorking: boolean): readonly st
       ? []
       : [
           "In this order (prices and chances are estimates)",
-          ...ranking.slice(0, withWorking ? ranking.length : most).flatMap((row, i) => ranked(row, i, weighed)),
+          ...(withWorking ? ranking : oneOfEach(ranking).slice(0, most)).flatMap((row, i) => ranked(row, i, weighed)),
           "",
         ]),
     ...(withWorking ? ["Not offered", ...notOffered(weighed).flatMap((it) => wrapped(`  ${it}`, "    ")), ""] : []),
@@ -33,24 +38,27 @@ export function repairLines(weighed: Weighed, withWorking: boolean): readonly st
 
   function rowOf(repair: Repair): readonly string[] {
     const row = `  ${remedyNames[repair.id].padEnd(38)}${verdict(repair)}`;
-    const checks = withWorking ? repair.checks.map(repairCheckSentence) : [];
+    const checks = withWorking
+      ? repair.checks.map(repairCheckSentence)
+      : repair.conditions.map((it) => conditionSentences[it]);
     return [...wrapped(row, " ".repeat(40)), ...checks.flatMap((it) => wrapped(`    - ${it}`, "      "))];
   }
 }
 
-/** How many offers are shown without the working. */
+/** How many offers, each of another method, are shown without the working. */
 const most = 5;
 
-function verdict({ id, closed, stands, until, lasting }: Repair): string {
-  const how = stands === "fits" ? "" : `${standsWords[stands]}; `;
-  const ends = lasting ? "" : `make-do${until ? ` until ${until}` : ""}; `;
+function verdict({ closed, stands, until, lasting }: Repair): string {
+  const ends = lasting ? [] : [`make-do${until ? ` until ${until}` : ""}`];
   const { window, advice } = closed ?? { window: null, advice: null };
   const torque = window
     ? window.open
       ? `${rangeText(leastOf(window), window.limit_Nm)}${advice?.type === "pull" ? `: pull ${pullFigure(advice.torque_Nm)}` : ""}`
       : `empty: needs ${needFigure(leastOf(window))}, limit ${limitFigure(window.limit_Nm)} N·m`
-    : leaves[id].thread;
-  return `${how}${ends}${torque}`;
+    : null;
+  // What fits and has a range needs no word for it.
+  const how = stands === "fits" && (torque !== null || ends.length > 0) ? [] : [standsWords[stands]];
+  return [...how, ...ends, ...(torque === null ? [] : [torque])].join("; ");
 }
 
 /** One offer; where the port is refused as found no odds stand beside it. */

@@ -7,8 +7,8 @@ import { remedyNames } from "./remedyWords.ts";
 export const ownerSentences: Readonly<Record<RemedyId, string>> = {
   "ordinary reseal": "Normal service.",
   "new plug": "The bolt was worn, the housing is fine.",
-  "lower torque": "The thread is hurt; it holds as long as nobody pulls it harder than its tag says.",
-  "first thread cleaned": "We straightened the first thread.",
+  "lower torque": "The thread is hurt; it holds as long as nobody tightens it harder than its tag says.",
+  "first thread cleaned": "We straighten the first thread.",
   "longer plug": "A longer bolt bites in fresh metal. Keep this bolt.",
   "longer plug, bonded seal": "A longer bolt bites in fresh metal. Keep this bolt.",
   "other seal: aluminium": "Another sealing ring.",
@@ -21,8 +21,8 @@ export const ownerSentences: Readonly<Record<RemedyId, string>> = {
     "It keeps the oil in. It is not a new thread. Only to be opened by someone who has read its tag.",
   "self-cutting plug": "It gets you home. It is not a repair.",
   "next size": "Next size up. The bolt is now bigger; that is noted.",
-  "wire coil": "A steel thread in your housing, the original bolt.",
-  "solid bushing": "A steel sleeve: stronger than new.",
+  "wire coil": "A thread of steel in your housing, made to be opened often.",
+  "solid bushing": "A sleeve of steel in your housing: stronger than new.",
   "bonded bush": "A sleeve made for your part.",
   "cast thread": "It gets you through the season.",
   "expanding bung": "Not to be worked until it is out.",
@@ -94,12 +94,12 @@ export const objectionWords: Readonly<Record<Objection, string>> = {
   "opens badly again": "opens badly again",
 };
 
-/** "60 more than a longer plug; a comeback costs about 190: worth it if it avoids more than 1 comeback in 3". */
-export function breakEvenSentence({ against, extra, comeback, share }: BreakEven): string {
+/** "60 more than a longer plug; a comeback costs about 190: worth it if it avoids more than 1 comeback in 3; it avoids about 1 in 4." */
+export function breakEvenSentence({ against, extra, comeback, share, avoids }: BreakEven): string {
   const than = `${moneyFigure(extra)} more than ${lowered(remedyNames[against])}`;
   const costs = `a comeback costs about ${moneyFigure(comeback)}`;
   if (share >= 1) return `${than}; ${costs}: by money alone it is not worth it.`;
-  return `${than}; ${costs}: worth it if it avoids more than 1 comeback in ${inOne(share)}.`;
+  return `${than}; ${costs}: worth it if it avoids more than 1 comeback in ${inOne(share)}; ${avoidsText(avoids)}.`;
 }
 
 /** A price in round figures: to 5 below 100, to 10 above. */
@@ -125,6 +125,10 @@ export function comesBackText({ comesBack }: Ranked): string {
       : `${comesBack.basis === "own record" ? "our own" : "estimate and our own"} ${comesBack.cases}: ${comesBack.cameBack} came back`;
   return `${chance} back within a year (${basis})`;
 }
+
+/** What it avoids by the estimates or the own record. */
+const avoidsText = (avoids: number): string =>
+  avoids < 0.005 ? "as far as we know it avoids none" : `as far as we know it avoids about 1 in ${inOne(avoids)}`;
 
 const inOne = (share: number): string => {
   const n = 1 / share;

@@ -148,6 +148,16 @@ describe("break-even", () => {
   });
 });
 
+// Found in review: a softer ring on a torn thread had the chances of one on a sound thread, and so nothing was worth more.
+test("another seal on a hurt thread comes back as often as the same thread pulled to less", () => {
+  const likely = (changes: Changes, id: string) =>
+    weighed(changes).ranking.find((it) => it.id === id)?.comesBack?.likely;
+  expect(likely({}, "other seal: O-ring")).toBe(likely({}, "lower torque"));
+  expect(likely({}, "longer plug")).toBeLessThan(likely({}, "other seal: O-ring") ?? 0);
+  const own = { estimates: { "other seal: O-ring": { comesBack: { low: 0, likely: 0.02, high: 0.1 } } } };
+  expect(likely(own, "other seal: O-ring")).toBe(0.02);
+});
+
 describe("the own record", () => {
   const record = (method: string, to_days: number | undefined, n: number) =>
     Array.from({ length: n }, () => ({

@@ -28,7 +28,9 @@ describe("the owner's version", () => {
 
   test.each(cases)("has no torque and no word of the trade, and says that it is an estimate: %s", (_, changes) => {
     const text = owner(changes);
-    expect(text).not.toMatch(/N·m|lbf|window|clamp|pitch|torque window|M\d+x|wire.coil|bushing|6[gH]\b/);
+    expect(text).not.toMatch(
+      /N·m|lbf|window|clamp|pitch|torque|M\d+x|wire.coil|insert|bushing|make-do|combustion|port\b|seat|6[gH]\b/i,
+    );
     expect(text).toContain("estimates");
     expect(text).toContain("not an approval to drive");
     for (const line of text.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
@@ -39,6 +41,35 @@ describe("the owner's version", () => {
       expect(ownerSentences[id]).toMatch(/\.$/);
       expect(ownerNames[id]).not.toMatch(/torque|washer|insert|bush|R\d/);
     }
+  });
+
+  test("every reason for a refusal has its sentence in an owner's words", () => {
+    const reasons: readonly Changes[] = [
+      { joint: { kind: "clamp bolt in a casting" } },
+      { asked: { pressure: "3 bar" } },
+      { joint: { kind: "coolant drain" }, seal: { kind: "sealant, metal to metal", material: undefined } },
+      { asked: { reaches: ["exhaust"] } },
+      { joint: { kind: "outboard lower unit" } },
+      { asked: { crack: "yes" } },
+      { left: { turns: "1" } },
+      { left: { turns: undefined } },
+      { asked: { repairedBefore: { method: "lower torque" } } },
+      { asked: { people: "yes" } },
+      { asked: { breather: "blocked" } },
+      { asked: { crack: undefined } },
+      { seal: { kind: "taper", material: undefined } },
+    ];
+    for (const changes of reasons) {
+      const text = owner(changes);
+      expect(text).toMatch(/It cannot stay as it is\. [A-Z]/);
+      expect(text).not.toMatch(/make-do|combustion|bushing|clamp|torque|breather|port\b/i);
+    }
+  });
+
+  test("what closes a spark plug hole is called a spark plug", () => {
+    const text = owner({ joint: { kind: "spark plug" }, case: { threadDepth: "26 mm", thinnestWall: "14 mm" } });
+    expect(text).toContain("the same spark plug");
+    expect(text).not.toMatch(/bolt/);
   });
 
   test("a sound port is normal service, in one line", () => {
