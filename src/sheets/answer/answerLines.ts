@@ -1,19 +1,17 @@
 import { oddsAt } from "../../mechanics/joint/window.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
-import type { Repair } from "../../mechanics/remedies/repair.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { portLines, windowLines } from "../drawings/WindowLine.ts";
 import { closesWord, limitFigure, needFigure, pullFigure, rangeText, stripsWord } from "../words/figures.ts";
 import { measureFirstSentence, measurementSentence, nextSentence, sharesText } from "../words/measurementWords.ts";
 import { readingWord } from "../words/readingWords.ts";
-import { allowedInstead, overrideWords, refusalSentence } from "../words/refusalWords.ts";
+import { refusalSentence } from "../words/refusalWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
-import { standsWords } from "../words/repairWords.ts";
-import { answerSentence, leastOf, pullText } from "../words/windowWords.ts";
+import { answerSentence, leastOf } from "../words/windowWords.ts";
 import type { AnswerDocument } from "./answerDocument.ts";
-import { bestRemedy, bestRepair, remedyBeside, roomierRemedy, sectionOf, windowOf } from "./pictures.ts";
-import { countedOfHealthy } from "./reasons.ts";
+import { answerFirst } from "./answerFirst.ts";
+import { remedyBeside, sectionOf, windowOf } from "./pictures.ts";
 import { repairLines } from "./repairLines.ts";
 import { width, wrapped } from "./wrapped.ts";
 
@@ -29,7 +27,7 @@ export function answerLines(
   const why = document.asFound.because.filter((it) => it !== first).slice(asFound.refused || health.healthy ? 1 : 0);
   const nothingSpecial = health.healthy && book !== null;
   return [
-    ...answerFirst(weighed),
+    ...answerFirst(weighed).flatMap((it) => wrapped(it, "")),
     "",
     ...(nothingSpecial ? [] : pictures(weighed)),
     ...section("Why", why),
@@ -51,67 +49,6 @@ function measureNextLines({ next, missing }: Weighed, withWorking: boolean): rea
   if (!withWorking) return [...(sentence ? [sentence] : []), ...first.slice(0, 2)];
   const from = shares.length > 0 ? [`The spread of the strip torque comes from: ${sharesText(shares)}.`] : [];
   return [...measurements.map(measurementSentence), ...first, ...from];
-}
-
-/** Two or three lines that may be read from under the lift. */
-function answerFirst(weighed: Weighed): readonly string[] {
-  const { asFound, health } = weighed;
-  const best = bestRemedy(weighed);
-  const repair = bestRepair(weighed);
-  if (asFound.refused) return [...refusalLines(asFound), ...(best ? wouldDo(best) : [])];
-  if (health.healthy) return wrapped(healthyLine(weighed), "");
-  const found = answerSentence(asFound);
-  if (!best) {
-    if (asFound.window?.open) return wrapped(found, "");
-    return [...wrapped(found, ""), ...wrapped(nothingLeft, ""), ...(repair ? wouldRepair(repair) : [])];
-  }
-  if (best.id === "lower torque") return [...wrapped(found, ""), ...roomierLine(weighed, best)];
-  return [...wrapped(`As found: ${found}`, ""), ...wouldDo(best), ...roomierLine(weighed, best)];
-}
-
-const nothingLeft = "Nothing that is left of it opens a window.";
-
-function wouldDo({ id, advice }: Remedy): readonly string[] {
-  const pull = advice?.type === "pull" ? ` Pull to ${pullText(advice)}.` : "";
-  return wrapped(`Would do: ${lowered(remedyNames[id])}.${pull}`, "");
-}
-
-/** What is done to the port where nothing that is left of it opens a window; a part or a plate only as the first choice. */
-function wouldRepair({ id, stands, closed }: Repair): readonly string[] {
-  const { advice } = closed ?? { advice: null };
-  const pull = advice?.type === "pull" ? ` Pull to ${pullText(advice)}.` : "";
-  const first = stands === "fits" ? "" : ` (${standsWords[stands]})`;
-  return wrapped(`Would do: ${lowered(remedyNames[id])}${first}.${pull}`, "");
-}
-
-/** What has more room where the window as found is narrow. */
-function roomierLine(weighed: Weighed, best: Remedy): readonly string[] {
-  const roomier = best.window?.narrow ? roomierRemedy(weighed) : null;
-  if (!roomier?.window) return [];
-  const range = rangeText(leastOf(roomier.window), roomier.window.limit_Nm);
-  return wrapped(`That window is narrow. More room: ${lowered(remedyNames[roomier.id])}, ${range}.`, "");
-}
-
-function healthyLine(weighed: Weighed): string {
-  const { asFound, book } = weighed;
-  const counted = countedOfHealthy(weighed);
-  const pull = asFound.advice?.type === "pull" ? pullText(asFound.advice) : null;
-  if (book) return `Healthy, ${counted}. Nothing special: the book figure${pull ? `, ${pull}` : ""}.`;
-  return pull
-    ? `Healthy, ${counted}. No book figure was given; ${pull} closes it.`
-    : `Healthy, ${counted}. No book figure was given.`;
-}
-
-function refusalLines({ refused }: WeighedClosure): readonly string[] {
-  if (!refused) return [];
-  const { rule, reason, override, overridden } = refused;
-  return [
-    ...wrapped(`Refused. ${refusalSentence(reason)}`, ""),
-    ...wrapped(`Instead: ${allowedInstead(refused).join("; ")}.`, ""),
-    ...(overridden
-      ? wrapped(`Taken on by ${overridden.by}: ${overridden.reason}. The figure is his; none of ours is given.`, "")
-      : [rule === "not covered" ? "" : `Rule ${rule}. ${overrideWords[override]}`].filter((it) => it !== "")),
-  ];
 }
 
 /** What is drawn, each with its caption: the port as found, and what would be done beside it. */
@@ -201,8 +138,6 @@ function workingSection(document: AnswerDocument): readonly string[] {
     "",
   ];
 }
-
-const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 const section = (title: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : [title, ...lines.flatMap((it) => wrapped(`  ${it}`, "  ")), ""];
