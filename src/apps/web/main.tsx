@@ -1,5 +1,8 @@
 import { render } from "preact";
-import { route } from "./app/route.ts";
+import { App } from "./app/App.tsx";
+import { weighKept } from "./bench/BenchPage.tsx";
 
 const root = document.getElementById("app");
-if (root) render(<h1>Turnsleft {route}</h1>, root);
+if (!root) throw new Error("the page has no place for the app");
+render(<App />, root);
+weighKept();

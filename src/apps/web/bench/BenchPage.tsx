@@ -1,0 +1,61 @@
+import { Answer, MainFigure } from "./AnswerPanel.tsx";
+import { AskedFirst } from "./AskedFirst.tsx";
+import { backToPort, changed, example, isEmpty, laid, showExample, startAnew } from "./benchState.ts";
+import { Papers } from "./Papers.tsx";
+import { Readings } from "./Readings.tsx";
+import { Ways } from "./Ways.tsx";
+
+/** The bench: what is asked, what is read, and beside it what that comes to. */
+export function BenchPage() {
+  return (
+    <div class="bench">
+      <div class="figure-strip">
+        <MainFigure />
+      </div>
+      <div class="readings" key={laid.value}>
+        <Begin />
+        <AskedFirst />
+        <Readings />
+      </div>
+      <div class="outcome">
+        <Answer />
+        <Ways />
+        <Papers />
+      </div>
+    </div>
+  );
+}
+
+/** The worked example behind one tap, and the way back from it. */
+function Begin() {
+  if (example.value)
+    return (
+      <p class="begin">
+        <b>A worked example</b>: the level port of a compact loader's chain case, hurt.
+        <button type="button" class="plain" onClick={backToPort}>
+          Back to my port
+        </button>
+      </p>
+    );
+  return (
+    <p class="begin">
+      <button type="button" class="plain" onClick={showExample}>
+        Show the worked example
+      </button>
+      <button
+        type="button"
+        class="plain"
+        onClick={() => {
+          if (isEmpty() || confirm("Start a new port? What stands on the bench now is not kept.")) startAnew();
+        }}
+      >
+        Start a new port
+      </button>
+    </p>
+  );
+}
+
+/** Weighs the port that was kept. */
+export const weighKept = (): void => {
+  if (!isEmpty()) changed();
+};

@@ -1,0 +1,35 @@
+import { useComputed } from "@preact/signals";
+import { NumberField } from "../kit/NumberField.tsx";
+import { Picture } from "../kit/Picture.tsx";
+import { answer, changed, tried } from "./benchState.ts";
+
+/** A hundred joints like this one at a torque that may be tried. */
+export function Odds() {
+  const odds = useComputed(() => answer.value?.odds ?? null);
+  const weighed = useComputed(() => answer.value?.window != null);
+  const problem = useComputed(() =>
+    weighed.value && odds.value === null ? 'a torque with its unit or in N·m, as "46" or "34 lbf·ft"' : null,
+  );
+  if (!weighed.value) return null;
+  return (
+    <div class="odds">
+      <h3>A hundred like it</h3>
+      <NumberField
+        name="odds"
+        label="Pulled to"
+        unit="N·m"
+        step={1}
+        start={odds.value?.at ?? "10"}
+        value={tried}
+        problem={problem}
+        give={tryTorque}
+      />
+      {odds.value && <Picture svg={odds.value.picture} kind="sheet" />}
+    </div>
+  );
+}
+
+function tryTorque(text: string): void {
+  tried.value = text;
+  changed();
+}

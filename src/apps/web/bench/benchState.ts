@@ -1,0 +1,201 @@
+import { batch, computed, type Signal, signal } from "@preact/signals";
+import type { RemedyId } from "../../../mechanics/remedies/method.ts";
+import type { BenchAnswer } from "../../../sheets/answer/benchAnswer.tsx";
+import { type InputProblem, problemLine } from "../../../sheets/words/problemWords.ts";
+import { startedEngine } from "../engine/engine.ts";
+import type { EngineReply, EngineRest } from "../engine/messages.ts";
+import { keep, kept } from "../kit/saved.ts";
+import { exampleTexts } from "./exampleTexts.ts";
+import {
+  benchLists,
+  benchName,
+  type ListName,
+  placesOf,
+  type Texts,
+  type WrittenBench,
+  writtenCase,
+} from "./writtenCase.ts";
+
+/** What is kept of the bench between two openings: every text as it was typed, and what stood open. */
+type KeptBench = { readonly texts: Texts; readonly open: readonly string[]; readonly way: RemedyId | null };
+
+const fields = new Map<string, Signal<string>>();
+const keptBench = kept<KeptBench>("port");
+
+/** Which fields there are: changes when a list grows or shrinks, or another port is laid on the bench. */
+export const laid = signal(0);
+export const example = signal(false);
+export const opened = signal<ReadonlySet<string>>(new Set(keptBench?.open ?? ["left"]));
+export const way = signal<RemedyId | null>(keptBench?.way ?? null);
+/** The torque at which the odds are asked; empty for the one that lies nearest. */
+export const tried = signal("");
+
+export const answer = signal<BenchAnswer | null>(null);
+export const rest = signal<EngineRest | null>(null);
+const problems = signal<readonly InputProblem[]>([]);
+export const fault = signal<string | null>(null);
+let places: WrittenBench["places"] = {};
+
+/** The text of a field; fields are made when they are first asked for. */
+export function text(name: string): Signal<string> {
+  const known = fields.get(name);
+  if (known) return known;
+  const made = signal("");
+  fields.set(name, made);
+  return made;
+}
+
+const texts = (): Texts => Object.fromEntries([...fields].map(([name, { value }]) => [name, value] as const));
+
+/** Sets a field and weighs again. */
+export function give(name: string, value: string): void {
+  const field = text(name);
+  if (field.value === value) return;
+  field.value = value;
+  changed();
+}
+
+/** Fields that could not be read, by name, with what is accepted there. */
+export const mistakes = computed((): ReadonlyMap<string, string> => {
+  const unread = problems.value.filter(({ given }) => given !== "nothing");
+  return new Map(
+    unread.map((it) => [benchName(it.field, places), problemLine({ ...it, field: "" }).replace(/^: /, "")]),
+  );
+});
+
+/** Fields without which nothing is weighed, and that are still empty. */
+export const wanted = computed((): readonly string[] =>
+  problems.value.filter(({ given }) => given === "nothing").map(({ field }) => benchName(field, places)),
+);
+
+const ask = startedEngine(hear);
+let settling: ReturnType<typeof setTimeout> | undefined;
+let keeping: ReturnType<typeof setTimeout> | undefined;
+
+/** Weighs what is on the bench now. What stands behind the answer follows when the hand rests. */
+export function changed(): void {
+  const written = writtenCase(texts());
+  places = written.places;
+  ask({
+    part: "answer",
+    written: written.document,
+    today: today(),
+    tried: tried.value.trim() === "" ? null : tried.value,
+  });
+  clearTimeout(settling);
+  clearTimeout(keeping);
+  keeping = setTimeout(keepNow, quiet_ms);
+}
+
+/** Asks for the ways and papers behind the answer. */
+export function settle(): void {
+  ask({ part: "rest", open: way.value });
+}
+
+function hear(reply: EngineReply): void {
+  batch(() => {
+    switch (reply.part) {
+      case "answer":
+        fault.value = null;
+        problems.value = [];
+        answer.value = reply.answer;
+        clearTimeout(settling);
+        settling = setTimeout(settle, quiet_ms);
+        break;
+      case "unread":
+        fault.value = null;
+        problems.value = reply.problems;
+        answer.value = null;
+        rest.value = null;
+        break;
+      case "rest":
+        rest.value = reply.rest;
+        break;
+      case "fault":
+        fault.value = reply.message;
+        break;
+      default:
+        reply satisfies never;
+    }
+  });
+}
+
+/** How long a hand rests before what is behind the answer is drawn, and the port kept. */
+const quiet_ms = 200;
+
+/** Keeps the port on the bench as it is typed. The worked example is nobody's port. */
+export function keepNow(): void {
+  clearTimeout(keeping);
+  if (example.value) return;
+  const given = Object.fromEntries(Object.entries(texts()).filter(([, value]) => value !== ""));
+  keep("port", { texts: given, open: [...opened.value], way: way.value } satisfies KeptBench);
+}
+
+/** Lays a port on the bench in place of what lies there. */
+function lay(port: Texts): void {
+  batch(() => {
+    for (const field of fields.values()) field.value = "";
+    for (const [name, value] of Object.entries(port)) text(name).value = value;
+    way.value = null;
+    tried.value = "";
+    rest.value = null;
+    laid.value++;
+  });
+  changed();
+}
+
+export function showExample(): void {
+  keepNow();
+  example.value = true;
+  lay(exampleTexts());
+}
+
+export function backToPort(): void {
+  example.value = false;
+  lay(kept<KeptBench>("port")?.texts ?? {});
+}
+
+export function startAnew(): void {
+  example.value = false;
+  fields.forEach((field) => {
+    field.value = "";
+  });
+  lay({});
+  keepNow();
+}
+
+/** Whether anything is on the bench. */
+export const isEmpty = (): boolean => Object.values(texts()).every((it) => it === "");
+
+/** The elements of a list on the bench. */
+export function elements(list: ListName): readonly number[] {
+  laid.value;
+  const named = Object.fromEntries([...fields].filter(([, field]) => field.peek() !== "").map(([name]) => [name, ""]));
+  return placesOf(list, named);
+}
+
+export function addElement(list: ListName): void {
+  const at = Math.max(-1, ...elements(list)) + 1;
+  const [first, second] = list === "wrenches" ? ["name", `W-${at + 1}`] : ["source", "service sheet"];
+  text(`${list}.${at}.${first}`).value = second ?? "";
+  laid.value++;
+  changed();
+}
+
+export function removeElement(list: ListName, at: number): void {
+  for (const [name, field] of fields) if (name.startsWith(`${list}.${at}.`)) field.value = "";
+  laid.value++;
+  changed();
+}
+
+export const isList = (name: string): name is ListName => name in benchLists;
+
+const today = (): string => {
+  const now = new Date();
+  const two = (n: number): string => String(n).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+};
+
+for (const [name, value] of Object.entries(keptBench?.texts ?? {})) text(name).value = value;
+addEventListener("pagehide", keepNow);
+document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && keepNow());

@@ -1,0 +1,21 @@
+import { exampleCase } from "../../../sheets/caseForm/exampleCase.ts";
+import { benchFields } from "./benchFields.ts";
+import { type Texts, withoutPlace } from "./writtenCase.ts";
+
+/** The worked example as somebody would have typed it here: bare figures beside their units. */
+export const exampleTexts = (): Texts => flattened(exampleCase, "");
+
+function flattened(value: unknown, name: string): Texts {
+  const field = benchFields[withoutPlace(name)];
+  if (field?.type === "several") return { [name]: (value as readonly string[]).join(",") || field.none };
+  if (typeof value === "object" && value !== null)
+    return Object.fromEntries(
+      Object.entries(value).flatMap(([key, inner]) =>
+        Object.entries(flattened(inner, name === "" ? key : `${name}.${key}`)),
+      ),
+    );
+  if (!field) return {};
+  if (typeof value === "boolean") return { [name]: value ? "yes" : "no" };
+  const text = String(value);
+  return { [name]: field.type === "number" && field.unit !== "" ? text.replace(` ${field.unit}`, "") : text };
+}

@@ -1,0 +1,23 @@
+import type { RemedyId } from "../../../mechanics/remedies/method.ts";
+import type { BenchAnswer } from "../../../sheets/answer/benchAnswer.tsx";
+import type { BenchPapers } from "../../../sheets/answer/benchPapers.ts";
+import type { Way, WayDetails } from "../../../sheets/answer/benchWays.tsx";
+import type { InputProblem } from "../../../sheets/words/problemWords.ts";
+
+/** What the page asks of the engine: the answer of a case, or what stands behind the answer it gave last. */
+export type EngineRequest =
+  | { readonly part: "answer"; readonly written: unknown; readonly today: string; readonly tried: string | null }
+  | { readonly part: "rest"; readonly open: RemedyId | null };
+
+export type EngineRest = {
+  readonly ways: readonly Way[];
+  readonly details: WayDetails | null;
+  readonly papers: BenchPapers;
+};
+
+export type EngineReply =
+  | { readonly part: "answer"; readonly answer: BenchAnswer }
+  | { readonly part: "unread"; readonly problems: readonly InputProblem[] }
+  | { readonly part: "rest"; readonly rest: EngineRest | null }
+  /** A fault of ours: the page says so and goes on. */
+  | { readonly part: "fault"; readonly message: string };

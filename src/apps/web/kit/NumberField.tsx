@@ -1,0 +1,86 @@
+import type { ReadonlySignal, Signal } from "@preact/signals";
+import { useMemo } from "preact/hooks";
+import { heldDown } from "./heldDown.ts";
+import { stepped } from "./stepped.ts";
+
+export type NumberFieldProps = {
+  readonly name: string;
+  readonly label: string;
+  readonly hint?: string | undefined;
+  readonly unit: string;
+  readonly step: number;
+  /** Where the first tap of a stepper begins in an empty field. */
+  readonly start: string;
+  readonly value: Signal<string>;
+  /** What is accepted where the text does not read; null where it does. */
+  readonly problem: ReadonlySignal<string | null>;
+  readonly give: (text: string) => void;
+};
+
+/**
+ * A reading as text: kept as typed, never rounded, clamped or read as something else. The steppers go by the marks of the
+ * instrument; where the text is not a plain number on its scale they leave it alone.
+ */
+export function NumberField(props: NumberFieldProps) {
+  const { name, label, hint, unit, step, start, value, problem, give } = props;
+  const [less, more] = useMemo(() => {
+    const by = (direction: 1 | -1) => (): void => {
+      const now = value.peek();
+      const next = now.trim() === "" ? start : stepped(now, step, direction, 0);
+      if (next !== null) give(next);
+    };
+    return [heldDown(by(-1)), heldDown(by(1))];
+  }, [value, step, start, give]);
+  const id = fieldId(name);
+  const described = [hint ? `${id}-hint` : "", unit ? `${id}-unit` : "", `${id}-problem`].filter((it) => it !== "");
+  const by = `${step}${unit === "" ? "" : ` ${unit}`}`;
+  return (
+    <div class="number" data-wrong={problem.value === null ? undefined : ""}>
+      <label for={id}>{label}</label>
+      {hint && (
+        <p class="hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+      <div class="dial">
+        <button type="button" class="step" aria-label={`${label}: ${by} less`} {...less}>
+          <span aria-hidden="true">−</span>
+        </button>
+        <span class="box">
+          <input
+            id={id}
+            type="text"
+            inputmode="decimal"
+            autocomplete="off"
+            spellcheck={false}
+            value={value}
+            aria-invalid={problem.value === null ? undefined : true}
+            aria-describedby={described.join(" ")}
+            onInput={(event) => give(event.currentTarget.value)}
+          />
+          {unit !== "" && (
+            <span class="unit" id={`${id}-unit`}>
+              {unit}
+            </span>
+          )}
+        </span>
+        <button type="button" class="step" aria-label={`${label}: ${by} more`} {...more}>
+          <span aria-hidden="true">+</span>
+        </button>
+      </div>
+      <Mistake id={id} problem={problem} />
+    </div>
+  );
+}
+
+/** What is accepted in a field, said as soon as what was typed does not read. */
+export function Mistake({ id, problem }: { readonly id: string; readonly problem: ReadonlySignal<string | null> }) {
+  return (
+    <p class="mistake" role="alert" id={`${id}-problem`}>
+      {problem}
+    </p>
+  );
+}
+
+/** The id of a field's control in the page. */
+export const fieldId = (name: string): string => `field-${name.replaceAll(".", "-")}`;

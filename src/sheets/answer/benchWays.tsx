@@ -1,0 +1,146 @@
+import { render } from "preact-render-to-string";
+import type { Step } from "../../mechanics/quantity/working.ts";
+import type { RemedyId } from "../../mechanics/remedies/method.ts";
+import type { Weighed } from "../../mechanics/remedies/weigh.ts";
+import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
+import { BeforeAfter } from "../drawings/BeforeAfter.tsx";
+import { commonView, SmallSection } from "../drawings/SmallSection.tsx";
+import { commonTorque, WindowStrip } from "../drawings/WindowStrip.tsx";
+import { WindowsCompared } from "../drawings/WindowsCompared.tsx";
+import type { WindowProps } from "../drawings/windowProps.ts";
+import { pullFigure } from "../words/figures.ts";
+import { breakEvenSentence, comesBackText, ownerNames, priceText } from "../words/ownerWords.ts";
+import { readyWords, standingWords } from "../words/wayWords.ts";
+import type { AnswerDocument, RemedyDocument } from "./answerDocument.ts";
+import { sectionOf, windowOf } from "./pictures.ts";
+
+/** One way of closing or repairing the port, as a card of the row. */
+export type Way = {
+  readonly id: RemedyId;
+  readonly name: string;
+  /** Its place in the order of what may be offered, from 1; null where it is not offered. */
+  readonly place: number | null;
+  readonly stands: "open" | "narrow" | "empty" | "refused" | "no window" | "not here";
+  /** In a few words what it comes to. */
+  readonly verdict: string;
+  readonly price: string | null;
+  readonly ready: string | null;
+  readonly section: string | null;
+  readonly strip: string | null;
+};
+
+/** What a card opens to. */
+export type WayDetails = {
+  readonly id: RemedyId;
+  readonly name: string;
+  readonly owner: string;
+  readonly beforeAfter: string | null;
+  readonly windows: string | null;
+  readonly rows: readonly { readonly name: string; readonly lines: readonly string[] }[];
+  readonly sums: readonly Step[];
+};
+
+type Drawn = { readonly closure: WeighedClosure | null; readonly document: RemedyDocument };
+
+/** All ways in one row: what may be offered in its order, then the rest. */
+export function benchWays(weighed: Weighed, document: AnswerDocument): readonly Way[] {
+  const all = drawnWays(weighed, document);
+  const { portCase } = weighed;
+  const sections = weighed.remedies.map((it) => sectionOf(portCase, it));
+  const view = sections.length > 0 ? commonView(sections) : null;
+  const windows = all.flatMap(({ closure, document: { name } }) => {
+    const window = closure && windowOf(portCase, closure, name);
+    return window ? [window] : [];
+  });
+  const to_Nm = commonTorque(windows.filter(({ need_Nm, limit_Nm }) => limit_Nm >= need_Nm));
+  const placeOf = (id: string): number => {
+    const at = document.ranking.findIndex((it) => it.id === id);
+    return at < 0 ? Number.POSITIVE_INFINITY : at + 1;
+  };
+  return all
+    .toSorted((a, b) => placeOf(a.document.id) - placeOf(b.document.id))
+    .map((way) => card(way, placeOf(way.document.id)));
+
+  function card({ closure, document: it }: Drawn, place: number): Way {
+    const ranked = weighed.ranking.find(({ id }) => id === it.id);
+    const remedy = weighed.remedies.find(({ id }) => id === it.id);
+    const window = closure && windowOf(portCase, closure, it.name);
+    return {
+      id: it.id as RemedyId,
+      name: it.name,
+      place: Number.isFinite(place) ? place : null,
+      stands: standsOf(it),
+      verdict: standingWords(it),
+      price: ranked ? priceText(ranked) : null,
+      ready: it.refused ? null : readyWords(it.readyAfter_h),
+      section:
+        remedy && view
+          ? render(<SmallSection section={sectionOf(portCase, remedy)} view={view} caption={it.name} />)
+          : null,
+      strip: window && render(<WindowStrip window={window} to_Nm={Math.max(to_Nm, shownTo(window))} />),
+    };
+  }
+}
+
+/** A card opened: the port before and after, what it needs, and what it costs. Null where there is no such way. */
+export function wayDetails(id: RemedyId, weighed: Weighed, document: AnswerDocument): WayDetails | null {
+  const { portCase, asFound } = weighed;
+  const way = drawnWays(weighed, document).find((it) => it.document.id === id);
+  if (!way) return null;
+  const { closure, document: it } = way;
+  const remedy = weighed.remedies.find((other) => other.id === id);
+  const found = windowOf(portCase, asFound, "As found");
+  const after = closure && windowOf(portCase, closure, it.name);
+  const before = { caption: "As found", section: sectionOf(portCase, asFound) };
+  return {
+    id,
+    name: it.name,
+    owner: `${ownerNames[id]}. ${it.owner}`,
+    beforeAfter: remedy
+      ? render(<BeforeAfter before={before} after={{ caption: it.name, section: sectionOf(portCase, remedy) }} />)
+      : null,
+    windows: after && found ? render(<WindowsCompared before={found} after={after} />) : null,
+    rows: detailRows(id, weighed, it),
+    sums: it.sums,
+  };
+}
+
+function detailRows(id: RemedyId, weighed: Weighed, it: RemedyDocument): WayDetails["rows"] {
+  const ranked = weighed.ranking.find((other) => other.id === id);
+  const even = weighed.asFound.refused ? undefined : weighed.breakEvens.find((other) => other.id === id);
+  const rows: readonly (readonly [string, readonly string[]])[] = [
+    ["Comes to", [standingWords(it), ...(it.until ? [`Make-do, until ${it.until} at the longest.`] : [])]],
+    ["Refused", it.refused ? [it.refused.reason, `Instead: ${it.refused.instead.join("; ")}.`] : []],
+    ["Look first", it.checks],
+    ["Has to hold", it.conditions],
+    ["Needs", it.needs],
+    ["Because", it.refused ? [] : it.because],
+    ["Price (estimate)", [...(ranked ? [priceText(ranked)] : []), ...(even ? [breakEvenSentence(even)] : [])]],
+    ["Time", it.hours ? [`${span(it.hours)} hours of work`, readyWords(it.readyAfter_h)] : []],
+    ["Comes back", ranked && !weighed.asFound.refused ? [comesBackText(ranked)].filter((text) => text !== "") : []],
+    ["Fails by", it.fails],
+    ["Undone", it.undone ? [it.undone] : []],
+    ["Chips", it.chips ? [it.chips] : []],
+  ];
+  return rows.filter(([, lines]) => lines.length > 0).map(([name, lines]) => ({ name, lines }));
+}
+
+/** Every remedy and repair with its closure, where it has one that was weighed. */
+function drawnWays(weighed: Weighed, document: AnswerDocument): readonly Drawn[] {
+  return document.remedies.map((it) => ({
+    document: it,
+    closure:
+      weighed.remedies.find(({ id }) => id === it.id) ?? weighed.repairs.find(({ id }) => id === it.id)?.closed ?? null,
+  }));
+}
+
+function standsOf({ refused, window, stands }: RemedyDocument): Way["stands"] {
+  if (refused) return "refused";
+  if (window) return window.open ? (window.narrow ? "narrow" : "open") : "empty";
+  return stands === "does not apply" || stands === "does not fit" ? "not here" : "no window";
+}
+
+const shownTo = ({ need_Nm, limit_Nm }: WindowProps): number => (need_Nm > limit_Nm ? need_Nm : 0);
+
+const span = ({ low, high }: { readonly low: number; readonly high: number }): string =>
+  low === high ? pullFigure(low) : `${pullFigure(low)} to ${pullFigure(high)}`;

@@ -1,0 +1,33 @@
+import type { BenchSign } from "../answer/benchAnswer.tsx";
+import { fieldWords } from "./fieldWords.ts";
+
+/** The word over the main figure, or in its place. */
+export const signWords: Readonly<Record<BenchSign, string>> = {
+  pull: "Pull to",
+  "book figure": "Healthy: pull to",
+  "no torque": "No torque",
+  "no wrench": "No wrench here",
+  refused: "Refused",
+  "look again": "Look again",
+};
+
+/** What stands on the bench before there is an answer. */
+export const startSentence = "Say what it is, its thread and its metal, and count the turns: the answer stands here.";
+
+/** What is still wanted before anything can be weighed: "Still wanted: thread, case made of." */
+export const wantedSentence = (fields: readonly string[]): string => `Still wanted: ${fields.map(labelOf).join(", ")}.`;
+
+/** Which fields cannot be read; the figures of before do not hold for what is typed now. */
+export const unreadSentence = (fields: readonly string[]): string =>
+  `Cannot be read: ${fields.map(labelOf).join(", ")}. No answer stands until it is mended.`;
+
+/** Under every answer. */
+export const standing =
+  "An estimate to help a competent person, not an approval to drive; the maker's figures, local rules and licensed trades come first.";
+
+/** What a field is called in a sentence; its own name where the bench does not ask for it. */
+export function labelOf(field: string): string {
+  const name = field.replace(/\.\d+(?=\.|$)/g, "");
+  const label = (fieldWords as Readonly<Record<string, { readonly label: string }>>)[name]?.label ?? name;
+  return label.replace(/\?$/, "").replace(/^(?!I )[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
+}
