@@ -1,5 +1,6 @@
 import { render } from "preact-render-to-string";
 import { oddsAt } from "../../mechanics/joint/window.ts";
+import { numberAtStart } from "../../mechanics/quantity/numberText.ts";
 import { valueIn } from "../../mechanics/quantity/quantity.ts";
 import { quantityFromText } from "../../mechanics/quantity/quantityText.ts";
 import { Nm, onScale } from "../../mechanics/quantity/unit.ts";
@@ -37,7 +38,8 @@ function nearestTorque({ asFound, portCase }: Weighed): number | null {
 }
 
 function torqueOf(text: string): number | null {
-  const read = quantityFromText(text, Nm.kind);
+  const bare = numberAtStart(text);
+  const read = quantityFromText(bare.ok && bare.rest === "" ? `${text} N·m` : text, Nm.kind);
   if (!read.ok || read.written.value <= 0) return null;
   return onScale(read.written.value * read.written.unit.inSI, Nm);
 }

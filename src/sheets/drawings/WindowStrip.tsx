@@ -85,6 +85,9 @@ const tick = (x: number): string =>
     true,
   );
 
+/** Room between the two figures where their edges nearly meet. */
+const apart = 5;
+
 /** The two edges in figures under the strip, pushed apart where they would run together. */
 function figures(low: number, limit: number, need: string, most: string, empty: boolean): readonly Label[] {
   const y = height - 1.6;
@@ -101,6 +104,6 @@ function figures(low: number, limit: number, need: string, most: string, empty: 
   const roomLeft = first > 12;
   return [
     at(firstText, first + (roomLeft ? 1 : 0), roomLeft ? "end" : "start"),
-    at(secondText, Math.max(second - 1, roomLeft ? first + 2 : first + 12), "start"),
+    at(secondText, Math.max(second - 1, first + (roomLeft ? apart : 12)), "start"),
   ];
 }

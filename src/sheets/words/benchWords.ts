@@ -26,7 +26,7 @@ export const standing =
   "An estimate to help a competent person, not an approval to drive; the maker's figures, local rules and licensed trades come first.";
 
 /** What a field is called in a sentence; its own name where the bench does not ask for it. */
-export function labelOf(field: string): string {
+function labelOf(field: string): string {
   const name = field.replace(/\.\d+(?=\.|$)/g, "");
   const label = (fieldWords as Readonly<Record<string, { readonly label: string }>>)[name]?.label ?? name;
   return label.replace(/\?$/, "").replace(/^(?!I )[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());

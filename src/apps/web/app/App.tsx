@@ -1,13 +1,13 @@
+import { useSignal } from "@preact/signals";
 import { standing } from "../../../sheets/words/benchWords.ts";
 import { jumpTo } from "../kit/jump.ts";
-import { benches } from "./benches.ts";
+import { type Bench, benches } from "./benches.ts";
 import { route } from "./route.ts";
 import { type Theme, theme, themes } from "./theme.ts";
 
 /** The frame of every bench: a title block above, the page, and what is reached by thumb below. */
 export function App() {
   const bench = benches.find(({ path }) => path === route.value) ?? benches[0];
-  if (!bench) return null;
   const { Page } = bench;
   return (
     <>
@@ -16,41 +16,60 @@ export function App() {
         <h1>{bench.name}</h1>
         <ThemeTap />
       </header>
-      <main id="main">
+      <Bar bench={bench} />
+      <main id="main" key={bench.path}>
         <Page />
       </main>
       <footer>
         <p>{standing}</p>
       </footer>
-      <nav class="thumb" aria-label="This page">
-        {places.map(({ id, word }) => (
-          <button key={id} type="button" onClick={() => jumpTo(id)}>
-            {word}
-          </button>
-        ))}
-        {benches.length > 1 && <BenchLinks />}
-      </nav>
     </>
   );
 }
 
-const places = [
-  { id: "asked", word: "Ask" },
-  { id: "left", word: "Read" },
-  { id: "answer", word: "Answer" },
-  { id: "ways", word: "Do" },
-  { id: "papers", word: "Papers" },
-] as const;
-
-function BenchLinks() {
+/** Where a thumb reaches: the places of this page, and the other benches. */
+function Bar({ bench }: { readonly bench: Bench }) {
+  const open = useSignal(false);
   return (
-    <>
-      {benches.map(({ path, name }) => (
-        <a key={path} href={`#${path}`} aria-current={route.value === path ? "page" : undefined}>
-          {name}
-        </a>
-      ))}
-    </>
+    <nav class="bar" aria-label="Benches and places of this page">
+      {benches.length > 1 && (
+        <ul class="benches" data-open={open.value ? "" : undefined} id="benches">
+          {benches.map(({ path, name }) => (
+            <li key={path}>
+              <a
+                href={`#${path}`}
+                aria-current={path === bench.path ? "page" : undefined}
+                onClick={() => {
+                  open.value = false;
+                }}
+              >
+                {name}
+              </a>
+            </li>
+          ))}
+        </ul>
+      )}
+      <div class="thumb">
+        {bench.places.map(({ id, word }) => (
+          <button key={id} type="button" onClick={() => jumpTo(id)}>
+            {word}
+          </button>
+        ))}
+        {benches.length > 1 && (
+          <button
+            type="button"
+            class="more"
+            aria-expanded={open.value}
+            aria-controls="benches"
+            onClick={() => {
+              open.value = !open.value;
+            }}
+          >
+            Benches
+          </button>
+        )}
+      </div>
+    </nav>
   );
 }
 
@@ -61,12 +80,11 @@ function ThemeTap() {
     <button
       type="button"
       class="plain theme"
-      aria-label={`Light: ${theme.value}. Change to ${next}`}
       onClick={() => {
         theme.value = next;
       }}
     >
-      {theme.value === "night" ? "Night bay" : theme.value === "day" ? "Day" : "Light"}
+      Light: {theme.value}
     </button>
   );
 }

@@ -1,11 +1,29 @@
 import type { ComponentType } from "preact";
 import { BenchPage } from "../bench/BenchPage.tsx";
 
-/** One bench: where it stands, what it is called, its page. A further one is one more line in the list. */
+/** A place of a page that a thumb jumps to: the id of its heading, and the word on the bar. */
+export type Place = { readonly id: string; readonly word: string };
+
+/** One bench: where it stands, what it is called, its page and its places. */
 export type Bench = {
   readonly path: string;
   readonly name: string;
   readonly Page: ComponentType;
+  readonly places: readonly Place[];
 };
 
-export const benches: readonly Bench[] = [{ path: "/", name: "Torn thread", Page: BenchPage }];
+/** Every bench in its order: a further one is one more row here. */
+export const benches: readonly [Bench, ...Bench[]] = [
+  {
+    path: "/",
+    name: "Torn thread",
+    Page: BenchPage,
+    places: [
+      { id: "asked", word: "Ask" },
+      { id: "left", word: "Read" },
+      { id: "answer", word: "Answer" },
+      { id: "ways", word: "Do" },
+      { id: "papers", word: "Papers" },
+    ],
+  },
+];

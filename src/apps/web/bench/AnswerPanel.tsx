@@ -17,7 +17,7 @@ export function MainFigure() {
     <div class="main-figure" data-stop={stop.value ? "" : undefined}>
       <p class="sign">
         {sign}
-        {answer.value?.narrow && <span class="narrow"> narrow</span>}
+        {answer.value?.narrow && <span class="narrow">narrow window</span>}
       </p>
       {figure.value && (
         <p class="figure">

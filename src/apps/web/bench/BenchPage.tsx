@@ -31,7 +31,9 @@ function Begin() {
   if (example.value)
     return (
       <p class="begin">
-        <b>A worked example</b>: the level port of a compact loader's chain case, hurt.
+        <span>
+          <b>A worked example</b>: the level port of a compact loader's chain case, hurt.
+        </span>
         <button type="button" class="plain" onClick={backToPort}>
           Back to my port
         </button>

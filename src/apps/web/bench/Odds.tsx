@@ -7,8 +7,9 @@ import { answer, changed, tried } from "./benchState.ts";
 export function Odds() {
   const odds = useComputed(() => answer.value?.odds ?? null);
   const weighed = useComputed(() => answer.value?.window != null);
+  const shown = useComputed(() => tried.value ?? odds.value?.at ?? "");
   const problem = useComputed(() =>
-    weighed.value && odds.value === null ? 'a torque with its unit or in N·m, as "46" or "34 lbf·ft"' : null,
+    weighed.value && odds.value === null && shown.value.trim() !== "" ? acceptedTorque : null,
   );
   if (!weighed.value) return null;
   return (
@@ -20,7 +21,7 @@ export function Odds() {
         unit="N·m"
         step={1}
         start={odds.value?.at ?? "10"}
-        value={tried}
+        value={shown}
         problem={problem}
         give={tryTorque}
       />
@@ -28,6 +29,8 @@ export function Odds() {
     </div>
   );
 }
+
+const acceptedTorque = 'a torque above nothing, as "46" or "34 lbf·ft"';
 
 function tryTorque(text: string): void {
   tried.value = text;

@@ -42,7 +42,14 @@ export function Reading({ name }: { readonly name: string }) {
         <div class="reading">
           <TextField {...common} problem={problem} />
           {field.common && (
-            <Taps {...common} name={`${name}-common`} label="Common" taps={field.common.map(tapOf)} kind="evidence" />
+            <Taps
+              {...common}
+              hint={undefined}
+              name={`${name}-common`}
+              label="Common"
+              taps={field.common.map(tapOf)}
+              kind="evidence"
+            />
           )}
         </div>
       );

@@ -6,15 +6,7 @@ import { startedEngine } from "../engine/engine.ts";
 import type { EngineReply, EngineRest } from "../engine/messages.ts";
 import { keep, kept } from "../kit/saved.ts";
 import { exampleTexts } from "./exampleTexts.ts";
-import {
-  benchLists,
-  benchName,
-  type ListName,
-  placesOf,
-  type Texts,
-  type WrittenBench,
-  writtenCase,
-} from "./writtenCase.ts";
+import { benchName, type ListName, placesOf, type Texts, type WrittenBench, writtenCase } from "./writtenCase.ts";
 
 /** What is kept of the bench between two openings: every text as it was typed, and what stood open. */
 type KeptBench = { readonly texts: Texts; readonly open: readonly string[]; readonly way: RemedyId | null };
@@ -27,8 +19,8 @@ export const laid = signal(0);
 export const example = signal(false);
 export const opened = signal<ReadonlySet<string>>(new Set(keptBench?.open ?? ["left"]));
 export const way = signal<RemedyId | null>(keptBench?.way ?? null);
-/** The torque at which the odds are asked; empty for the one that lies nearest. */
-export const tried = signal("");
+/** The torque at which the odds are asked; null for the one that lies nearest. */
+export const tried = signal<string | null>(null);
 
 export const answer = signal<BenchAnswer | null>(null);
 export const rest = signal<EngineRest | null>(null);
@@ -80,7 +72,7 @@ export function changed(): void {
     part: "answer",
     written: written.document,
     today: today(),
-    tried: tried.value.trim() === "" ? null : tried.value,
+    tried: tried.value,
   });
   clearTimeout(settling);
   clearTimeout(keeping);
@@ -124,7 +116,7 @@ function hear(reply: EngineReply): void {
 const quiet_ms = 200;
 
 /** Keeps the port on the bench as it is typed. The worked example is nobody's port. */
-export function keepNow(): void {
+function keepNow(): void {
   clearTimeout(keeping);
   if (example.value) return;
   const given = Object.fromEntries(Object.entries(texts()).filter(([, value]) => value !== ""));
@@ -137,7 +129,7 @@ function lay(port: Texts): void {
     for (const field of fields.values()) field.value = "";
     for (const [name, value] of Object.entries(port)) text(name).value = value;
     way.value = null;
-    tried.value = "";
+    tried.value = null;
     rest.value = null;
     laid.value++;
   });
@@ -187,8 +179,6 @@ export function removeElement(list: ListName, at: number): void {
   laid.value++;
   changed();
 }
-
-export const isList = (name: string): name is ListName => name in benchLists;
 
 const today = (): string => {
   const now = new Date();

@@ -1,4 +1,4 @@
-import type { ReadonlySignal, Signal } from "@preact/signals";
+import type { ReadonlySignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import { heldDown } from "./heldDown.ts";
 import { stepped } from "./stepped.ts";
@@ -11,7 +11,7 @@ export type NumberFieldProps = {
   readonly step: number;
   /** Where the first tap of a stepper begins in an empty field. */
   readonly start: string;
-  readonly value: Signal<string>;
+  readonly value: ReadonlySignal<string>;
   /** What is accepted where the text does not read; null where it does. */
   readonly problem: ReadonlySignal<string | null>;
   readonly give: (text: string) => void;
