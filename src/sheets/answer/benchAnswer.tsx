@@ -15,7 +15,7 @@ import { answerSentence } from "../words/windowWords.ts";
 import { answerFirst } from "./answerFirst.ts";
 import { type BenchOdds, benchOdds, type TriedTorque } from "./benchOdds.tsx";
 import { sectionOf, windowOf } from "./pictures.ts";
-import { cautions, foundReasons } from "./reasons.ts";
+import { cautionsByPlace, foundReasons } from "./reasons.ts";
 
 /** A port weighed for the bench, or what could not be read of it. */
 export type BenchWeighed =
@@ -68,7 +68,9 @@ export function benchAnswer(weighed: Weighed, tried: TriedTorque): BenchAnswer {
     because: reasons.slice(0, becauses).join(" "),
     reasons: reasons.slice(becauses),
     next: nextOf(weighed),
-    cautions: cautions(weighed),
+    cautions: cautionsByPlace(weighed)
+      .filter(({ where }) => where === "port" || (where === "sealant" && asFound.closure.heldOtherwise))
+      .map(({ text }) => text),
     strip: window && render(<WindowStrip window={window} to_Nm={commonTorque([window])} />),
     section: render(<PortSection section={section} caption={caption} />),
     window: window && render(<WindowBar {...window} />),

@@ -13,6 +13,7 @@ import { breakEvenSentence, comesBackText, ownerNames, priceText } from "../word
 import { readyWords, standingWords } from "../words/wayWords.ts";
 import type { AnswerDocument, RemedyDocument } from "./answerDocument.ts";
 import { sectionOf, windowOf } from "./pictures.ts";
+import { cautionsByPlace } from "./reasons.ts";
 
 /** One way of closing or repairing the port, as a card of the row. */
 export type Way = {
@@ -111,6 +112,7 @@ function detailRows(id: RemedyId, weighed: Weighed, it: RemedyDocument): WayDeta
   const rows: readonly (readonly [string, readonly string[]])[] = [
     ["Comes to", [standingWords(it), ...(it.until ? [`Make-do, until ${it.until} at the longest.`] : [])]],
     ["Refused", it.refused ? [it.refused.reason, `Instead: ${it.refused.instead.join("; ")}.`] : []],
+    ["Mind", mindOf(id, weighed)],
     ["Look first", it.checks],
     ["Has to hold", it.conditions],
     ["Needs", it.needs],
@@ -123,6 +125,17 @@ function detailRows(id: RemedyId, weighed: Weighed, it: RemedyDocument): WayDeta
     ["Chips", it.chips ? [it.chips] : []],
   ];
   return rows.filter(([, lines]) => lines.length > 0).map(([name, lines]) => ({ name, lines }));
+}
+
+/** The cautions that this way brings with it. */
+function mindOf(id: RemedyId, weighed: Weighed): readonly string[] {
+  const remedy = weighed.remedies.find((it) => it.id === id);
+  const repair = weighed.repairs.find((it) => it.id === id);
+  const sealed = remedy?.closure.heldOtherwise === true && remedy.window !== null;
+  const cut = repair?.estimate.chips !== undefined && repair.estimate.chips !== "none" && !repair.refused;
+  return cautionsByPlace(weighed).flatMap(({ where, text }) =>
+    (where === "sealant" && sealed) || (where === "cutting" && cut) ? [text] : [],
+  );
 }
 
 /** Every remedy and repair with its closure, where it has one that was weighed. */

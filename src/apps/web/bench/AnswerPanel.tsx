@@ -91,7 +91,9 @@ function NoAnswer() {
 function Next({ sentence, field }: { readonly sentence: string; readonly field: string | null }) {
   return (
     <p class="next">
-      <b>Next</b> {sentence}
+      <span>
+        <b>Next</b> {sentence}
+      </span>
       {field !== null && (
         <button type="button" class="plain" onClick={() => jumpTo(fieldId(field))}>
           Go there
