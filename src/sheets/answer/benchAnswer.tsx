@@ -37,7 +37,13 @@ export type BenchAnswer = {
   readonly next: { readonly sentence: string; readonly field: string | null } | null;
   readonly reasons: readonly string[];
   readonly cautions: readonly string[];
+  /** Whether there is a window, and it in small. */
   readonly strip: string | null;
+  /** Null where nobody looks at them. */
+  readonly pictures: BenchPictures | null;
+};
+
+export type BenchPictures = {
   readonly section: string;
   readonly window: string | null;
   readonly odds: BenchOdds | null;
@@ -51,11 +57,9 @@ export function weighBench(written: unknown, today: string): BenchWeighed {
     : { ok: false, problems: read.problems };
 }
 
-/** The answer for the port as found, with its odds at the torque that was tried. */
-export function benchAnswer(weighed: Weighed, tried: TriedTorque): BenchAnswer {
+/** The answer for the port as found; with its pictures, where somebody looks at them, the odds at the torque that was tried. */
+export function benchAnswer(weighed: Weighed, tried: TriedTorque, withPictures: boolean): BenchAnswer {
   const { asFound, portCase } = weighed;
-  const caption = "As found";
-  const section = sectionOf(portCase, asFound);
   const window = windowOf(portCase, asFound, caption);
   const sentences = answerFirst(weighed);
   const reasons = foundReasons(weighed).filter((it) => !said(it, sentences, asFound));
@@ -72,7 +76,17 @@ export function benchAnswer(weighed: Weighed, tried: TriedTorque): BenchAnswer {
       .filter(({ where }) => where === "port" || (where === "sealant" && asFound.closure.heldOtherwise))
       .map(({ text }) => text),
     strip: window && render(<WindowStrip window={window} to_Nm={commonTorque([window])} />),
-    section: render(<PortSection section={section} caption={caption} />),
+    pictures: withPictures ? picturesOf(weighed, tried) : null,
+  };
+}
+
+const caption = "As found";
+
+function picturesOf(weighed: Weighed, tried: TriedTorque): BenchPictures {
+  const { asFound, portCase } = weighed;
+  const window = windowOf(portCase, asFound, caption);
+  return {
+    section: render(<PortSection section={sectionOf(portCase, asFound)} caption={caption} />),
     window: window && render(<WindowBar {...window} />),
     odds: benchOdds(weighed, tried),
   };

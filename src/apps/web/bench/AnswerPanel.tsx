@@ -1,9 +1,10 @@
 import { useComputed } from "@preact/signals";
 import { signWords, startSentence, unreadSentence, wantedSentence } from "../../../sheets/words/benchWords.ts";
+import { InView } from "../kit/InView.tsx";
 import { jumpTo } from "../kit/jump.ts";
 import { fieldId } from "../kit/NumberField.tsx";
 import { Picture } from "../kit/Picture.tsx";
-import { answer, fault, mistakes, wanted } from "./benchState.ts";
+import { answer, fault, lookAtPictures, mistakes, wanted } from "./benchState.ts";
 import { Odds } from "./Odds.tsx";
 
 /** The figure that is read from under the lift; small enough to stay in sight while readings are made. */
@@ -16,8 +17,7 @@ export function MainFigure() {
   return (
     <div class="main-figure" data-stop={stop.value ? "" : undefined}>
       <p class="sign">
-        {sign}
-        {answer.value?.narrow && <span class="narrow">narrow window</span>}
+        {sign} {answer.value?.narrow && <span class="narrow">narrow</span>}
       </p>
       {figure.value && (
         <p class="figure">
@@ -41,8 +41,10 @@ export function Answer() {
         Answer
       </h2>
       <Words />
-      <Pictures />
-      <Odds />
+      <InView kind="drawn" look={lookAtPictures}>
+        <Pictures />
+        <Odds />
+      </InView>
       <Cautions />
     </section>
   );
@@ -104,12 +106,11 @@ function Next({ sentence, field }: { readonly sentence: string; readonly field: 
 }
 
 function Pictures() {
-  const at = answer.value;
-  if (!at) return null;
+  const pictures = answer.value?.pictures ?? null;
   return (
     <div class="pictures">
-      <Picture svg={at.section} kind="sheet" />
-      {at.window && <Picture svg={at.window} kind="sheet" />}
+      {pictures && <Picture svg={pictures.section} kind="sheet" />}
+      {pictures?.window && <Picture svg={pictures.window} kind="sheet" />}
     </div>
   );
 }

@@ -1,6 +1,17 @@
+import { InView } from "../kit/InView.tsx";
 import { Answer, MainFigure } from "./AnswerPanel.tsx";
 import { AskedFirst } from "./AskedFirst.tsx";
-import { backToPort, changed, example, isEmpty, laid, showExample, startAnew } from "./benchState.ts";
+import {
+  answer,
+  backToPort,
+  changed,
+  example,
+  isEmpty,
+  laid,
+  lookBehind,
+  showExample,
+  startAnew,
+} from "./benchState.ts";
 import { Papers } from "./Papers.tsx";
 import { Readings } from "./Readings.tsx";
 import { Ways } from "./Ways.tsx";
@@ -19,10 +30,19 @@ export function BenchPage() {
       </div>
       <div class="outcome">
         <Answer />
-        <Ways />
-        <Papers />
+        <Behind />
       </div>
     </div>
+  );
+}
+
+/** What stands behind the answer, reckoned once it comes near to view. */
+function Behind() {
+  return (
+    <InView kind={answer.value ? "behind" : "behind none"} look={lookBehind}>
+      <Ways />
+      <Papers />
+    </InView>
   );
 }
 

@@ -5,8 +5,8 @@ import { answer, changed, tried } from "./benchState.ts";
 
 /** A hundred joints like this one at a torque that may be tried. */
 export function Odds() {
-  const odds = useComputed(() => answer.value?.odds ?? null);
-  const weighed = useComputed(() => answer.value?.window != null);
+  const odds = useComputed(() => answer.value?.pictures?.odds ?? null);
+  const weighed = useComputed(() => answer.value?.pictures?.window != null);
   const shown = useComputed(() => tried.value ?? odds.value?.at ?? "");
   const problem = useComputed(() =>
     weighed.value && odds.value === null && shown.value.trim() !== "" ? acceptedTorque : null,

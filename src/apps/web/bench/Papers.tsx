@@ -1,3 +1,4 @@
+import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import type { Paragraph } from "../../../sheets/answer/benchPapers.ts";
 import { answer, rest } from "./benchState.ts";
@@ -13,49 +14,60 @@ export function Papers() {
       <h2 id="papers" tabIndex={-1}>
         Papers and working
       </h2>
-      <Sheet title="For the owner">
-        <Paragraphs paragraphs={papers.owner} />
-      </Sheet>
-      <Sheet title="To ask a colleague">
-        <Paragraphs paragraphs={papers.casePage} />
-      </Sheet>
+      <Sheet title="For the owner">{() => <Paragraphs paragraphs={papers.owner} />}</Sheet>
+      <Sheet title="To ask a colleague">{() => <Paragraphs paragraphs={papers.casePage} />}</Sheet>
       {reasons.length > 0 && (
         <Sheet title="Why, in full">
-          <ul>
-            {reasons.map((it) => (
-              <li key={it}>{it}</li>
-            ))}
-          </ul>
+          {() => (
+            <ul>
+              {reasons.map((it) => (
+                <li key={it}>{it}</li>
+              ))}
+            </ul>
+          )}
         </Sheet>
       )}
       {papers.working.length > 0 && (
         <Sheet title="Working">
-          <p class="hint">Middle of every range; the window itself puts the same terms together as densities.</p>
-          <WorkingSteps steps={papers.working} />
+          {() => (
+            <>
+              <p class="hint">Middle of every range; the window itself puts the same terms together as densities.</p>
+              <WorkingSteps steps={papers.working} />
+            </>
+          )}
         </Sheet>
       )}
       {papers.assumed.length > 0 && (
         <Sheet title="Taken because nobody said">
-          <ul>
-            {papers.assumed.map(({ reading, value, source }) => (
-              <li key={reading}>
-                <b>{reading}</b>: {value} <span class="hint">{source}</span>
-              </li>
-            ))}
-          </ul>
+          {() => (
+            <ul>
+              {papers.assumed.map(({ reading, value, source }) => (
+                <li key={reading}>
+                  <b>{reading}</b>: {value} <span class="hint">{source}</span>
+                </li>
+              ))}
+            </ul>
+          )}
         </Sheet>
       )}
     </section>
   );
 }
 
-function Sheet({ title, children }: { readonly title: string; readonly children: ComponentChildren }) {
+/** A paper is written out only while somebody reads it: every step of a stepper would write it anew. */
+function Sheet({ title, children }: { readonly title: string; readonly children: () => ComponentChildren }) {
+  const open = useSignal(false);
   return (
-    <details class="fold">
+    <details
+      class="fold"
+      onToggle={(event) => {
+        open.value = event.currentTarget.open;
+      }}
+    >
       <summary>
         <h3>{title}</h3>
       </summary>
-      {children}
+      {open.value && children()}
     </details>
   );
 }

@@ -1,15 +1,12 @@
-import { useSignal } from "@preact/signals";
 import type { Way, WayDetails } from "../../../sheets/answer/benchWays.tsx";
 import { Picture } from "../kit/Picture.tsx";
-import { rest, settle, way } from "./benchState.ts";
+import { allWays, rest, settle, way } from "./benchState.ts";
 import { WorkingSteps } from "./WorkingSteps.tsx";
 
 /** What can be done, as a row of small sections with their windows; a tap opens one. */
 export function Ways() {
   const ways = rest.value?.ways ?? [];
-  const all = useSignal(false);
-  if (ways.length === 0) return null;
-  const shown = all.value ? ways : ways.filter(({ id }, i) => i < first || id === way.value);
+  const count = rest.value?.count ?? 0;
   return (
     <section class="part ways" aria-labelledby="ways">
       <h2 id="ways" tabIndex={-1}>
@@ -17,31 +14,29 @@ export function Ways() {
       </h2>
       <p class="hint">In the order in which they would be offered. Prices are estimates.</p>
       <ul class="cards">
-        {shown.map((it) => (
+        {ways.map((it) => (
           <li key={it.id}>
             <Card {...it} />
           </li>
         ))}
       </ul>
-      {ways.length > first && (
+      {(allWays.value || count > ways.length) && (
         <button
           type="button"
           class="plain"
-          aria-expanded={all.value}
+          aria-expanded={allWays.value}
           onClick={() => {
-            all.value = !all.value;
+            allWays.value = !allWays.value;
+            settle();
           }}
         >
-          {all.value ? `The first ${first} only` : `All ${ways.length}, also what is not offered`}
+          {allWays.value ? "The first few only" : `All ${count}, also what is not offered`}
         </button>
       )}
       <Details />
     </section>
   );
 }
-
-/** How many ways are drawn before somebody asks for all. */
-const first = 6;
 
 function Card(props: Way) {
   const { id, name, place, stands, verdict, price, ready, section, strip } = props;

@@ -18,6 +18,8 @@ const keptBench = kept<KeptBench>("port");
 export const laid = signal(0);
 export const example = signal(false);
 export const opened = signal<ReadonlySet<string>>(new Set(keptBench?.open ?? ["left"]));
+/** Whether every way is drawn, or the first few of them. */
+export const allWays = signal(false);
 export const way = signal<RemedyId | null>(keptBench?.way ?? null);
 /** The torque at which the odds are asked; null for the one that lies nearest. */
 export const tried = signal<string | null>(null);
@@ -37,7 +39,11 @@ export function text(name: string): Signal<string> {
   return made;
 }
 
-const texts = (): Texts => Object.fromEntries([...fields].map(([name, { value }]) => [name, value] as const));
+function texts(): Texts {
+  const given: Record<string, string> = {};
+  for (const [name, field] of fields) if (field.peek() !== "") given[name] = field.peek();
+  return given;
+}
 
 /** Sets a field and weighs again. */
 export function give(name: string, value: string): void {
@@ -73,15 +79,32 @@ export function changed(): void {
     written: written.document,
     today: today(),
     tried: tried.value,
+    pictures: picturesInView,
   });
   clearTimeout(settling);
   clearTimeout(keeping);
-  keeping = setTimeout(keepNow, quiet_ms);
+  keeping = setTimeout(keepNow, keepAfter_ms);
 }
 
-/** Asks for the ways and papers behind the answer. */
+/** Whether the pictures of the answer are in view. */
+let picturesInView = false;
+
+export function lookAtPictures(inView: boolean): void {
+  picturesInView = inView;
+  if (inView && answer.value && answer.value.pictures === null) changed();
+}
+
+/** Whether what stands behind the answer is in view: until then nobody waits for it. */
+let behindInView = false;
+
+/** Asks for the ways and papers behind the answer, as far as they are looked at. */
 export function settle(): void {
-  ask({ part: "rest", open: way.value });
+  if (behindInView && answer.value) ask({ part: "rest", open: way.value, all: allWays.value });
+}
+
+export function lookBehind(inView: boolean): void {
+  behindInView = inView;
+  settle();
 }
 
 function hear(reply: EngineReply): void {
@@ -112,15 +135,15 @@ function hear(reply: EngineReply): void {
   });
 }
 
-/** How long a hand rests before what is behind the answer is drawn, and the port kept. */
+/** How long a hand rests before what is behind the answer is drawn, and before the port is kept. */
 const quiet_ms = 200;
+const keepAfter_ms = 1200;
 
 /** Keeps the port on the bench as it is typed. The worked example is nobody's port. */
 function keepNow(): void {
   clearTimeout(keeping);
   if (example.value) return;
-  const given = Object.fromEntries(Object.entries(texts()).filter(([, value]) => value !== ""));
-  keep("port", { texts: given, open: [...opened.value], way: way.value } satisfies KeptBench);
+  keep("port", { texts: texts(), open: [...opened.value], way: way.value } satisfies KeptBench);
 }
 
 /** Lays a port on the bench in place of what lies there. */
@@ -157,13 +180,12 @@ export function startAnew(): void {
 }
 
 /** Whether anything is on the bench. */
-export const isEmpty = (): boolean => Object.values(texts()).every((it) => it === "");
+export const isEmpty = (): boolean => Object.keys(texts()).length === 0;
 
 /** The elements of a list on the bench. */
 export function elements(list: ListName): readonly number[] {
   laid.value;
-  const named = Object.fromEntries([...fields].filter(([, field]) => field.peek() !== "").map(([name]) => [name, ""]));
-  return placesOf(list, named);
+  return placesOf(list, texts());
 }
 
 export function addElement(list: ListName): void {

@@ -36,11 +36,11 @@ export function writtenCase(texts: Texts): WrittenBench {
 
 /** The places of a list that hold something, complete or not. */
 export function placesOf(list: ListName, texts: Texts): readonly number[] {
-  const places = Object.keys(texts).flatMap((name) => {
-    const [, at] = new RegExp(`^${list}\\.(\\d+)\\.`).exec(name) ?? [];
-    return at === undefined ? [] : [Number(at)];
-  });
-  return [...new Set(places)].toSorted((a, b) => a - b);
+  const places = new Set<number>();
+  for (const name of Object.keys(texts))
+    if (name.startsWith(`${list}.`))
+      places.add(Number(name.slice(list.length + 1, name.indexOf(".", list.length + 1))));
+  return [...places].toSorted((a, b) => a - b);
 }
 
 /** The bench's name of a field that the case names: "wrenches[0].least" is "wrenches.0.least"; its evidence is the field's own. */

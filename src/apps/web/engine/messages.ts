@@ -6,11 +6,20 @@ import type { InputProblem } from "../../../sheets/words/problemWords.ts";
 
 /** What the page asks of the engine: the answer of a case, or what stands behind the answer it gave last. */
 export type EngineRequest =
-  | { readonly part: "answer"; readonly written: unknown; readonly today: string; readonly tried: string | null }
-  | { readonly part: "rest"; readonly open: RemedyId | null };
+  | {
+      readonly part: "answer";
+      readonly written: unknown;
+      readonly today: string;
+      readonly tried: string | null;
+      /** Whether somebody looks at the pictures. */
+      readonly pictures: boolean;
+    }
+  | { readonly part: "rest"; readonly open: RemedyId | null; readonly all: boolean };
 
 export type EngineRest = {
+  /** The first of them, or all. */
   readonly ways: readonly Way[];
+  readonly count: number;
   readonly details: WayDetails | null;
   readonly papers: BenchPapers;
 };

@@ -1,40 +1,29 @@
-import type { Weighed } from "../../../mechanics/remedies/weigh.ts";
-import { answerDocument } from "../../../sheets/answer/answerDocument.ts";
-import { benchAnswer, weighBench } from "../../../sheets/answer/benchAnswer.tsx";
-import { benchPapers } from "../../../sheets/answer/benchPapers.ts";
-import { benchWays, wayDetails } from "../../../sheets/answer/benchWays.tsx";
-import type { EngineReply, EngineRequest, EngineRest } from "./messages.ts";
+import { type BenchWeighed, benchAnswer, weighBench } from "../../../sheets/answer/benchAnswer.tsx";
+import type { EngineReply, EngineRequest } from "./messages.ts";
 
 /** The engine beside the page: it reckons here, so that no tap waits for a sum. It is handed a case and hands back text. */
-type Weighing = { readonly weighed: Weighed; readonly document: ReturnType<typeof answerDocument> };
-let last: (() => Weighing) | null = null;
+let last: BenchWeighed | null = null;
 
 const page = self as unknown as { postMessage(reply: EngineReply): void };
 
-addEventListener("message", ({ data }: MessageEvent<EngineRequest>) => {
+addEventListener("message", async ({ data }: MessageEvent<EngineRequest>) => {
   try {
-    page.postMessage(replyTo(data));
+    page.postMessage(await replyTo(data));
   } catch (cause) {
     last = null;
     page.postMessage({ part: "fault", message: cause instanceof Error ? cause.message : String(cause) });
   }
 });
 
-function replyTo(request: EngineRequest): EngineReply {
-  if (request.part === "rest") return { part: "rest", rest: last && restOf(last(), request.open) };
-  const { written, today, tried } = request;
-  const found = weighBench(written, today);
-  if (!found.ok) {
-    last = null;
-    return { part: "unread", problems: found.problems };
+async function replyTo(request: EngineRequest): Promise<EngineReply> {
+  if (request.part === "rest") {
+    if (!last?.ok) return { part: "rest", rest: null };
+    const { weighed, ordinary } = last;
+    const { behindAnswer } = await import("./behindAnswer.ts");
+    return { part: "rest", rest: behindAnswer(weighed, ordinary, request.open, request.all) };
   }
-  const { weighed, ordinary } = found;
-  last = () => ({ weighed, document: answerDocument(weighed, ordinary, written, [], "") });
-  return { part: "answer", answer: benchAnswer(weighed, tried) };
+  last = weighBench(request.written, request.today);
+  return last.ok
+    ? { part: "answer", answer: benchAnswer(last.weighed, request.tried, request.pictures) }
+    : { part: "unread", problems: last.problems };
 }
-
-const restOf = ({ weighed, document }: Weighing, open: (EngineRequest & { part: "rest" })["open"]): EngineRest => ({
-  ways: benchWays(weighed, document),
-  details: open && wayDetails(open, weighed, document),
-  papers: benchPapers(weighed, document),
-});
