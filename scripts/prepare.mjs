@@ -1,7 +1,7 @@
 /** Installs and builds what is missing, says what it does, and fails with a plain sentence. */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { chmodSync, existsSync, readFileSync, writeFileSync } from "node:fs";
+import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
 process.chdir(fileURLToPath(new URL("..", import.meta.url)));
@@ -14,6 +14,7 @@ if (major < least[0] || (major === least[0] && minor < least[1]))
 
 install();
 build();
+buildWeb();
 
 function install() {
   const stamp = "node_modules/.turnsleft-installed";
@@ -40,6 +41,33 @@ function build() {
   const { status } = spawnSync(process.execPath, ["node_modules/typescript/bin/tsc", "-b"], { stdio: "inherit" });
   if (status !== 0) giveUp("the build failed; the compiler's words are above.");
   chmodSync("dist/src/apps/cli/main.js", 0o755);
+}
+
+/** The web app, where a byte of what it is made of has changed. */
+function buildWeb() {
+  const stamp = "dist/web-built";
+  const sources = ["src/mechanics", "src/sheets", "src/apps/web"].flatMap((folder) =>
+    readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((it) => it.isFile())
+      .map((it) => `${it.parentPath}/${it.name}`),
+  );
+  const hash = createHash("sha256");
+  for (const path of [...sources.sort(), "vite.config.ts", "package.json", "package-lock.json"])
+    hash.update(path).update("\0").update(readFileSync(path)).update("\0");
+  const wanted = hash.digest("hex");
+  if (existsSync("dist/web/index.html") && existsSync(stamp) && readFileSync(stamp, "utf8") === wanted) return;
+  say("Building the web app (only when it changes) ...");
+  rmSync(stamp, { force: true });
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn"],
+    { encoding: "utf8" },
+  );
+  if (status !== 0) {
+    console.error(stdout + stderr);
+    giveUp("the web app could not be built; the bundler's words are above.");
+  }
+  writeFileSync(stamp, wanted);
 }
 
 function giveUp(reason) {

@@ -28,6 +28,7 @@ const planted: readonly (readonly [wall: string, folder: string, code: string, r
   ["mechanics may not print", "mechanics", 'console.log("12 N·m");', "TS2584"],
   ["mechanics may not touch a page", "mechanics", "export const page = document;", "TS2584"],
   ["sheets may not import an app", "sheets", 'export { engine } from "../apps/cli/version.ts";', "TS6307"],
+  ["the server may not reckon", "apps/server", 'export { torqueText } from "../../sheets/words/figures.ts";', "TS6307"],
   ["sheets may not touch the disk", "sheets", 'export { readFileSync } from "node:fs";', "TS2307"],
 ];
 

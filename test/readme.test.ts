@@ -13,7 +13,7 @@ const turnsleft = (...options: string[]): string =>
     encoding: "utf8",
   });
 
-test("the example on disk is the example of `npm start`", () => {
+test("the example on disk is the example of `turnsleft start --example`", () => {
   expect(JSON.parse(read("examples/chain-case-level.json"))).toEqual(exampleCase);
 });
 

@@ -1,0 +1,86 @@
+import { type Context, Hono, type Next } from "hono";
+import { acceptedEncoding } from "./acceptedEncoding.ts";
+import type { BuiltFile } from "./builtFiles.ts";
+import { strictHeaders } from "./strictHeaders.ts";
+
+/** The built files by their path in the address, and the engine's version that /health tells. */
+export type Served = { readonly files: ReadonlyMap<string, BuiltFile>; readonly version: string };
+
+const methods = ["GET", "HEAD"];
+
+/** The names under which this machine reaches itself. */
+const ownNames = /^(localhost|127\.0\.0\.1|\[::1\])(:\d{1,5})?$/i;
+
+/** The web app as answers to requests, without a socket: `serverApp(served).fetch`. */
+export function serverApp({ files, version }: Served): Hono {
+  const app = new Hono();
+  app.use(withStrictHeaders, ownNameOnly, readingOnly);
+  app.get("/health", (c) => c.json({ status: "ok", version }, 200, { "Cache-Control": "no-store" }));
+  app.get("*", (c) => {
+    const file = files.get(pathIn(c.req.url));
+    return file ? sent(c, file) : c.notFound();
+  });
+  app.notFound((c) => c.text("There is nothing at this address; the bench is at /.\n", 404));
+  // A middleware's headers are gone from an answer made here, so they are given again.
+  app.onError((_, c) => c.text("A fault of ours: the request could not be answered.\n", 500, strictHeaders));
+  return app;
+}
+
+/** What is answered where the request itself cannot be understood. */
+export const notUnderstood = (): Response =>
+  new Response("This request cannot be understood.\n", {
+    status: 400,
+    headers: { ...strictHeaders, "Content-Type": "text/plain; charset=utf-8" },
+  });
+
+async function withStrictHeaders(c: Context, next: Next): Promise<void> {
+  await next();
+  for (const [name, value] of Object.entries(strictHeaders)) c.res.headers.set(name, value);
+}
+
+/**
+ * Answers only to this machine's own names, so that no foreign page can have its name pointed here and read what it likes
+ * (DNS rebinding).
+ */
+async function ownNameOnly(c: Context, next: Next): Promise<Response | undefined> {
+  const { host } = new URL(c.req.url);
+  if (!ownNames.test(c.req.header("host") ?? "") || !ownNames.test(host))
+    return c.text("This server answers only to localhost, 127.0.0.1 and [::1].\n", 403);
+  await next();
+  return undefined;
+}
+
+async function readingOnly(c: Context, next: Next): Promise<Response | undefined> {
+  if (!methods.includes(c.req.method))
+    return c.text(`Only ${methods.join(" and ")} are answered here.\n`, 405, { Allow: methods.join(", ") });
+  await next();
+  return undefined;
+}
+
+/** The path as a name of a file; what cannot be decoded names none. The folder itself is its index. */
+function pathIn(url: string): string {
+  try {
+    const path = decodeURIComponent(new URL(url).pathname);
+    return path === "/" ? "/index.html" : path;
+  } catch {
+    return "";
+  }
+}
+
+function sent(c: Context, { type, tag, lasting, bytes }: BuiltFile): Response {
+  const encoding = acceptedEncoding(c.req.header("accept-encoding"));
+  const body = bytes[encoding]();
+  const plain = body === bytes.identity();
+  const etag = `"${tag}${plain ? "" : `-${encoding}`}"`;
+  const headers: Record<string, string> = {
+    "Cache-Control": lasting ? "public, max-age=31536000, immutable" : "no-cache",
+    ETag: etag,
+    Vary: "Accept-Encoding",
+  };
+  const known = (c.req.header("if-none-match") ?? "").split(",").map((it) => it.trim().replace(/^W\//, ""));
+  if (known.includes(etag) || known.includes("*")) return c.body(null, 304, headers);
+  headers["Content-Type"] = type;
+  headers["Content-Length"] = String(body.length);
+  if (!plain) headers["Content-Encoding"] = encoding;
+  return c.body(new Uint8Array(body), 200, headers);
+}
