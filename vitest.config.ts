@@ -3,9 +3,15 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
   test: {
-    include: ["test/**/*.test.{ts,tsx}"],
     reporters: ["default", "./scripts/closingLine.mjs"],
     setupFiles: ["test/seed.ts"],
     testTimeout: 60_000,
+    projects: [
+      { extends: true, test: { name: "node", include: ["test/**/*.test.{ts,tsx}"], exclude: ["test/browser/**"] } },
+      {
+        extends: true,
+        test: { name: "browser", include: ["test/browser/**/*.test.ts"], globalSetup: ["test/browser/setup.ts"] },
+      },
+    ],
   },
 });

@@ -17,7 +17,6 @@ const contentPolicy = [
 const shutFeatures = [
   "accelerometer",
   "autoplay",
-  "bluetooth",
   "browsing-topics",
   "display-capture",
   "encrypted-media",

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { describe, expect, test, vi } from "vitest";
-import { started } from "./startedTurnsleft.ts";
+import { started } from "../../browser/startedTurnsleft.ts";
 import { documentOf, turnsleft } from "./turnsleft.ts";
 
 const node = process.execPath;

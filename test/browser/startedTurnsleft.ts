@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from "node:child_process";
 
-const root = new URL("../../..", import.meta.url).pathname;
+const root = new URL("../..", import.meta.url).pathname;
 
 /** `turnsleft start` as a process of its own, once it has printed `until`. */
 export type Started = {
