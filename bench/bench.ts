@@ -1,8 +1,9 @@
 import { cpus } from "node:os";
 import { type Accuracy, windowAccuracy } from "./accuracy.ts";
+import { type AnswerSpeed, answerSpeed } from "./answerSpeed.ts";
 import { type Speed, windowSpeed } from "./speed.ts";
 
-/** Times, ratios and accuracy of the torque window, each with the machine it ran on. `--json` prints one document. */
+/** Times, ratios and accuracy of the torque window and the answer, each with the machine it ran on. `--json` prints one document. */
 const json = process.argv.includes("--json");
 const quick = process.argv.includes("--quick");
 
@@ -11,8 +12,9 @@ const accuracyHead = ["case", "figure", "window", "drawn", "ratio", "allowed"];
 const machine = { node: process.version, processor: cpus()[0]?.model ?? "unknown", cores: cpus().length };
 const accuracy = windowAccuracy(quick ? 400_000 : 4_000_000);
 const speed = windowSpeed();
+const answers = answerSpeed();
 
-if (json) process.stdout.write(`${JSON.stringify({ machine, accuracy, speed }, null, 2)}\n`);
+if (json) process.stdout.write(`${JSON.stringify({ machine, accuracy, speed, answers }, null, 2)}\n`);
 else
   process.stdout.write(
     [
@@ -24,6 +26,12 @@ else
       "Time of one closure, and as a ratio to plain drawing of 100 000 joints run beside it",
       table(["case", "median ms", "least ms", "drawing ms", "ratio"], speed.map(speedRow)),
       "",
+      "Time of an answer, median ms, beside the same drawing (wanted: remedies with windows 15, next measurement 60)",
+      table(
+        ["case", "windows", "remedies", "next measurement", "whole answer", "drawing", "ratio"],
+        answers.map(answerRow),
+      ),
+      "",
     ].join("\n"),
   );
 
@@ -34,6 +42,17 @@ function accuracyRow({ name, figure, window, drawn, standardError, allowed }: Ac
 
 function speedRow({ name, median_ms, least_ms, drawing_ms }: Speed): string[] {
   return [name, median_ms.toFixed(2), least_ms.toFixed(2), drawing_ms.toFixed(0), (median_ms / drawing_ms).toFixed(4)];
+}
+
+function answerRow(it: AnswerSpeed): string[] {
+  const times = [it.remedies_ms, it.nextMeasurement_ms, it.whole_ms].map((ms) => ms.toFixed(1));
+  return [
+    it.example,
+    String(it.windows),
+    ...times,
+    it.drawing_ms.toFixed(0),
+    (it.remedies_ms / it.drawing_ms).toFixed(3),
+  ];
 }
 
 /** Columns as wide as their widest cell. */

@@ -2,6 +2,7 @@ import { torqueWindow } from "../src/mechanics/joint/window.ts";
 import { checkRuns } from "./checkRuns.ts";
 import { weighingOf } from "./givenPort.ts";
 import { drawnWindow } from "./monteCarlo.ts";
+import { timed } from "./timed.ts";
 
 /** How long the window of one closure takes, and plain drawing beside it. */
 export type Speed = {
@@ -26,10 +27,4 @@ export function windowSpeed(): readonly Speed[] {
       drawing_ms: timed(() => drawnWindow(weighing, 100_000, 1)),
     };
   });
-}
-
-function timed(work: () => unknown): number {
-  const from = performance.now();
-  work();
-  return performance.now() - from;
 }
