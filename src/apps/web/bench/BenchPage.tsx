@@ -11,6 +11,7 @@ import {
   lookBehind,
   showExample,
   startAnew,
+  started,
 } from "./benchState.ts";
 import { Papers } from "./Papers.tsx";
 import { Readings } from "./Readings.tsx";
@@ -64,15 +65,17 @@ function Begin() {
       <button type="button" class="plain" onClick={showExample}>
         Show the worked example
       </button>
-      <button
-        type="button"
-        class="plain"
-        onClick={() => {
-          if (isEmpty() || confirm("Start a new port? What stands on the bench now is not kept.")) startAnew();
-        }}
-      >
-        Start a new port
-      </button>
+      {started.value && (
+        <button
+          type="button"
+          class="plain"
+          onClick={() => {
+            if (confirm("Start a new port? What stands on the bench now is not kept.")) startAnew();
+          }}
+        >
+          Start a new port
+        </button>
+      )}
     </p>
   );
 }

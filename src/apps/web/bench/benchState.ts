@@ -5,7 +5,7 @@ import { type InputProblem, problemLine } from "../../../sheets/words/problemWor
 import { startedEngine } from "../engine/engine.ts";
 import type { EngineReply, EngineRest } from "../engine/messages.ts";
 import { keep, kept } from "../kit/saved.ts";
-import { exampleTexts } from "./exampleTexts.ts";
+import { exampleDay, exampleTexts } from "./exampleTexts.ts";
 import { benchName, type ListName, placesOf, type Texts, type WrittenBench, writtenCase } from "./writtenCase.ts";
 
 /** What is kept of the bench between two openings: every text as it was typed, and what stood open. */
@@ -16,6 +16,8 @@ const keptBench = kept<KeptBench>("port");
 
 /** Which fields there are: changes when a list grows or shrinks, or another port is laid on the bench. */
 export const laid = signal(0);
+/** Whether anything stands on the bench. */
+export const started = signal(false);
 export const example = signal(false);
 export const opened = signal<ReadonlySet<string>>(new Set(keptBench?.open ?? ["left"]));
 /** Whether every way is drawn, or the first few of them. */
@@ -72,12 +74,14 @@ let keeping: ReturnType<typeof setTimeout> | undefined;
 
 /** Weighs what is on the bench now. What stands behind the answer follows when the hand rests. */
 export function changed(): void {
-  const written = writtenCase(texts());
+  const given = texts();
+  started.value = Object.keys(given).length > 0;
+  const written = writtenCase(given);
   places = written.places;
   ask({
     part: "answer",
     written: written.document,
-    today: today(),
+    today: example.value ? exampleDay : today(),
     tried: tried.value,
     pictures: picturesInView,
   });

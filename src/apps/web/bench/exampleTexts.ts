@@ -5,6 +5,9 @@ import { type Texts, withoutPlace } from "./writtenCase.ts";
 /** The worked example as somebody would have typed it here: bare figures beside their units. */
 export const exampleTexts = (): Texts => flattened(exampleCase, "");
 
+/** The day of the worked example: its wrenches are in date on that day. */
+export const exampleDay: string = exampleCase.today;
+
 function flattened(value: unknown, name: string): Texts {
   const field = benchFields[withoutPlace(name)];
   if (field?.type === "several") return { [name]: (value as readonly string[]).join(",") || field.none };

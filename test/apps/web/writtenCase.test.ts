@@ -1,0 +1,102 @@
+import { describe, expect, test } from "vitest";
+import { benchFields } from "../../../src/apps/web/bench/benchFields.ts";
+import { exampleDay, exampleTexts } from "../../../src/apps/web/bench/exampleTexts.ts";
+import { benchName, writtenCase } from "../../../src/apps/web/bench/writtenCase.ts";
+import { firstQuestions } from "../../../src/mechanics/remedies/portCase.ts";
+import { caseSchema } from "../../../src/sheets/caseForm/caseSchema.ts";
+import { exampleCase } from "../../../src/sheets/caseForm/exampleCase.ts";
+import { readCase } from "../../../src/sheets/caseForm/readCase.ts";
+import { schemaProblems } from "../../../src/sheets/caseForm/schemaProblems.ts";
+import { fieldWords } from "../../../src/sheets/words/fieldWords.ts";
+
+const least = { "joint.kind": "gear case level", thread: "M20x1.5", "case.material": "cast aluminium" };
+const documentOf = (texts: Readonly<Record<string, string>>) => writtenCase(texts).document as Record<string, unknown>;
+
+describe("what stands on the bench is the case, and nothing else", () => {
+  test("the worked example, typed, is the example of the house", () => {
+    const { today, ...typed } = exampleCase;
+    expect(documentOf(exampleTexts())).toEqual(typed);
+    expect(exampleDay).toBe(today);
+  });
+
+  test("every field of the bench is one that the case knows, and has its words", () => {
+    for (const [name, field] of Object.entries(benchFields)) {
+      expect(Object.keys(fieldWords)).toContain(name);
+      const value = { number: "1", money: "1", choice: "", several: "nothing", "yes or no": "yes", text: "M20x1.5" }[
+        field.type
+      ];
+      const text = field.type === "choice" ? (field.choices[0] ?? "") : value;
+      const inList = name.replace(/^(wrenches|bookFigures)\./, "$1.0.");
+      const whole = { ...least, "wrenches.0.name": "W-1", "wrenches.0.least": "5", "wrenches.0.most": "25" };
+      const book = { "bookFigures.0.torque": "46", "bookFigures.0.source": "sheet" };
+      const problems = schemaProblems(caseSchema, documentOf({ ...whole, ...book, [inList]: text }));
+      expect(problems, name).toEqual([]);
+    }
+  });
+
+  test("a question that is not answered is left out, never a no", () => {
+    expect(documentOf(least)["asked"]).toEqual({});
+    for (const it of firstQuestions) expect(documentOf({ ...least, [`asked.${it}`]: "" })["asked"]).toEqual({});
+  });
+
+  test("a yes to pressure or to an earlier repair is no answer until it says how much or by what", () => {
+    expect(documentOf({ "asked.pressure": "yes" })["asked"]).toEqual({});
+    expect(documentOf({ "asked.pressure": "yes", "asked.pressure.value": "1,2" })["asked"]).toEqual({
+      pressure: "1,2 bar",
+    });
+    expect(documentOf({ "asked.repairedBefore": "yes" })["asked"]).toEqual({});
+    const before = { "asked.repairedBefore": "yes", "asked.repairedBefore.method": "wire coil" };
+    expect(documentOf(before)["asked"]).toEqual({ repairedBefore: { method: "wire coil" } });
+    expect(documentOf({ "asked.pressure": "none", "asked.pressure.value": "3" })["asked"]).toEqual({
+      pressure: "none",
+    });
+  });
+
+  test("what the fluid reaches: none of these is an answer, nothing tapped is not", () => {
+    expect(documentOf({ "asked.reaches": "nothing" })["asked"]).toEqual({ reaches: [] });
+    expect(documentOf({ "asked.reaches": "tyre,water" })["asked"]).toEqual({ reaches: ["tyre", "water"] });
+  });
+});
+
+describe("a reading is handed on as it was typed", () => {
+  test.each([
+    ["13", "13 mm"],
+    ["13,05", "13,05 mm"],
+    ["1/2 in", "1/2 in"],
+    ["13 mm", "13 mm"],
+    ["80,5x", "80,5x"],
+    ["1,234.5", "1,234.5"],
+    ["99999", "99999 mm"],
+  ])('"%s" is "%s"', (typed, written) => {
+    expect(documentOf({ "plug.underHead": typed })["plug"]).toEqual({ underHead: written });
+  });
+
+  test("a mistyped one is refused by name, with what is accepted, and told at its field", () => {
+    const { document, places } = writtenCase({ ...least, "plug.underHead": "80,5x", "left.turns": "3" });
+    const read = readCase(document, "2026-11-25");
+    expect(read.ok).toBe(false);
+    if (read.ok) return;
+    expect(read.problems.map(({ field }) => benchName(field, places))).toEqual(["plug.underHead"]);
+    expect(read.problems[0]?.given).toContain("80,5x");
+  });
+
+  test("how it is known goes with it", () => {
+    expect(documentOf({ "plug.underHead": "13", "plug.underHead.how": "rule" })["plug"]).toEqual({
+      underHead: { value: "13 mm", how: "rule" },
+    });
+  });
+});
+
+describe("lists", () => {
+  test("an element that is not complete yet is left out, and mistakes still find their place on the bench", () => {
+    const wrenches = {
+      "wrenches.0.name": "W-1",
+      "wrenches.2.name": "W-3",
+      "wrenches.2.least": "5",
+      "wrenches.2.most": "x",
+    };
+    const { document, places } = writtenCase({ ...least, ...wrenches });
+    expect((document as { wrenches: unknown[] }).wrenches).toEqual([{ name: "W-3", least: "5 N·m", most: "x" }]);
+    expect(benchName("wrenches[0].most", places)).toBe("wrenches.2.most");
+  });
+});

@@ -1,0 +1,219 @@
+import axe from "axe-core";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { openedPage } from "./openedPage.ts";
+
+const figure = (page: Page) => page.locator(".main-figure b");
+const sentences = (page: Page) => page.locator(".answer .sentences");
+const field = (page: Page, label: string) => page.getByRole("textbox", { name: label, exact: true });
+const tap = (page: Page, question: string, word: string) =>
+  page.getByRole("group", { name: question, exact: true }).getByRole("button", { name: word, exact: true });
+
+async function withExample(options = {}) {
+  const opened = await openedPage("/", options);
+  await opened.page.getByRole("button", { name: "Show the worked example" }).click();
+  await expect.poll(() => figure(opened.page).textContent()).toBe("12");
+  return opened;
+}
+
+/** A port that lacks nothing but the answers to the six questions. */
+async function readyPort(page: Page): Promise<void> {
+  await page.getByLabel("What is it?").selectOption("gear case level");
+  await page.getByRole("group", { name: "Common" }).getByRole("button", { name: "M20x1.5" }).click();
+  await page.getByLabel("Case made of").selectOption("cast aluminium");
+  await field(page, "Turns, catch to seat").fill("6");
+}
+
+describe("a port is asked for, read and answered", () => {
+  test("unanswered is not no: no torque before the sixth answer, one after it", async () => {
+    const { page, complaints } = await openedPage("/");
+    await readyPort(page);
+    const questions = [
+      ["Crack or missing metal?", "no"],
+      ["Under working pressure?", "none"],
+      ["What can the fluid reach?", "none of these"],
+      ["Does it carry people?", "no"],
+      ["Repaired here before?", "no"],
+      ["Is the breather free?", "free"],
+    ] as const;
+    for (const [question, word] of questions) {
+      await expect.poll(() => sentences(page).textContent()).toContain("Refused. Not answered yet");
+      expect(await figure(page).count()).toBe(0);
+      await tap(page, question, word).click();
+    }
+    await expect.poll(() => sentences(page).textContent()).not.toContain("Refused");
+    expect(await page.locator("#asked").textContent()).toContain("6/6");
+    await tap(page, "Crack or missing metal?", "yes").click();
+    await expect.poll(() => page.locator(".main-figure .sign").textContent()).toContain("Refused");
+    expect(complaints).toEqual([]);
+  });
+
+  test("a step of the count redraws figure, sentence and section", async () => {
+    const { page } = await withExample();
+    const toAnswer = page.getByRole("button", { name: "Answer", exact: true });
+    const section = page.locator(".pictures .sheet").first();
+    await toAnswer.click();
+    await section.waitFor();
+    const [before, drawn] = [await figure(page).textContent(), await section.innerHTML()];
+    await page.getByRole("button", { name: "Turns, catch to seat: 0.25 more" }).click({ clickCount: 4, delay: 20 });
+    expect(await field(page, "Turns, catch to seat").inputValue()).toBe("4.5");
+    await expect.poll(() => sentences(page).textContent()).not.toContain("That window is narrow");
+    await toAnswer.click();
+    await expect.poll(() => section.innerHTML()).not.toBe(drawn);
+    expect(before).toBe("12");
+  });
+});
+
+describe("a number is text", () => {
+  test.each(["80,5x", "1,234.5", "12 lbf·ft", "1e3"])(
+    '"%s" for a length stays as typed, is refused aloud, and no figure stands',
+    async (typed) => {
+      const { page } = await withExample();
+      await page.locator("summary").filter({ hasText: "Plug and hole" }).click();
+      const length = field(page, "Plug, under the head");
+      await length.fill(typed);
+      const alert = page.locator("#field-plug-underHead-problem");
+      await expect.poll(() => alert.textContent()).toContain(typed);
+      expect(await alert.getAttribute("role")).toBe("alert");
+      expect(await length.getAttribute("aria-describedby")).toContain("field-plug-underHead-problem");
+      expect(await length.getAttribute("aria-invalid")).toBe("true");
+      expect(await length.inputValue()).toBe(typed);
+      expect(await figure(page).count()).toBe(0);
+      await page.getByRole("button", { name: "Plug, under the head: 0.05 mm more" }).click();
+      expect(await length.inputValue()).toBe(typed);
+      await length.fill("13,0");
+      await expect.poll(() => figure(page).textContent()).toBe("12");
+      expect(await alert.textContent()).toBe("");
+      expect(await length.inputValue()).toBe("13,0");
+    },
+  );
+});
+
+describe("nothing is lost", () => {
+  test("opened again, the same port with the same words stands there", async () => {
+    const { page } = await openedPage("/");
+    await readyPort(page);
+    await field(page, "Turns, catch to seat").fill("2 1/2");
+    await tap(page, "How do you know?", "by eye").click();
+    await page.reload({ waitUntil: "networkidle" });
+    expect(await field(page, "Turns, catch to seat").inputValue()).toBe("2 1/2");
+    expect(
+      await tap(page, "How do you know?", "✓by eye")
+        .or(tap(page, "How do you know?", "by eye"))
+        .getAttribute("aria-pressed"),
+    ).toBe("true");
+    expect(await page.getByLabel("Case made of").inputValue()).toBe("cast aluminium");
+  });
+
+  test("the worked example does not touch the port on the bench", async () => {
+    const { page } = await openedPage("/");
+    await readyPort(page);
+    await page.getByRole("button", { name: "Show the worked example" }).click();
+    await expect.poll(() => figure(page).textContent()).toBe("12");
+    await page.getByRole("button", { name: "Back to my port" }).click();
+    await expect.poll(() => field(page, "Turns, catch to seat").inputValue()).toBe("6");
+  });
+
+  test("a new port is started only when that is confirmed", async () => {
+    const { page } = await openedPage("/");
+    await readyPort(page);
+    page.once("dialog", (dialog) => dialog.dismiss());
+    await page.getByRole("button", { name: "Start a new port" }).click();
+    expect(await field(page, "Turns, catch to seat").inputValue()).toBe("6");
+    page.once("dialog", (dialog) => dialog.accept());
+    await page.getByRole("button", { name: "Start a new port" }).click();
+    await expect.poll(() => field(page, "Turns, catch to seat").inputValue()).toBe("");
+  });
+});
+
+test("by keyboard alone: a question is answered and taken back, a stepper steps, a way opens", async () => {
+  const { page } = await withExample();
+  await tap(page, "Does it carry people?", "yes").focus();
+  await page.keyboard.press("Space");
+  await expect.poll(() => page.locator(".main-figure .sign").textContent()).toContain("Refused");
+  await page.keyboard.press("Space");
+  await page.keyboard.press("Shift+Tab");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => figure(page).textContent()).toBe("12");
+  await page.getByRole("button", { name: "Turns, catch to seat: 0.25 more" }).focus();
+  await page.keyboard.press("Enter");
+  expect(await field(page, "Turns, catch to seat").inputValue()).toBe("3.75");
+  await page.getByRole("button", { name: "Do", exact: true }).focus();
+  await page.keyboard.press("Enter");
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("ways");
+  const second = page.locator(".card").nth(1);
+  await second.focus();
+  await page.keyboard.press("Enter");
+  await expect.poll(() => page.locator("#way-details h3").textContent()).toBe("A longer plug, the same kind of seal");
+  expect(await second.getAttribute("aria-expanded")).toBe("true");
+});
+
+describe("reachable and legible", () => {
+  const sizes = [
+    [360, 740],
+    [412, 915],
+    [800, 1280],
+    [1280, 800],
+  ] as const;
+  const cases = sizes.flatMap(([width, height]) =>
+    (["light", "dark"] as const).map((scheme) => [width, height, scheme] as const),
+  );
+
+  test.each(cases)(
+    "%d x %d, %s: axe finds nothing, nothing scrolls sideways, targets are 14 mm",
+    async (width, height, colorScheme) => {
+      const { page } = await withExample({ viewport: { width, height }, colorScheme });
+      await page.locator("summary").evaluateAll((all) =>
+        all.forEach((it) => {
+          (it.parentElement as HTMLDetailsElement).open = true;
+        }),
+      );
+      await page.locator("#ways").scrollIntoViewIfNeeded();
+      await page.locator(".card").nth(1).click();
+      await page.locator("#way-details").waitFor();
+      await page.locator("#papers").scrollIntoViewIfNeeded();
+      await page.evaluate(() => {
+        const all = new CSSStyleSheet();
+        all.replaceSync("* { content-visibility: visible !important; }");
+        document.adoptedStyleSheets = [all];
+      });
+      await page.evaluate(axe.source);
+      const found = await page.evaluate(async () => {
+        const axe = (
+          globalThis as unknown as {
+            axe: {
+              run(of: Document, how: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+            };
+          }
+        ).axe;
+        const { violations } = await axe.run(document, { rules: { "color-contrast-enhanced": { enabled: true } } });
+        return violations.map(({ id, nodes }) => [id, nodes.slice(0, 3).map(({ html }) => html.slice(0, 160))]);
+      });
+      expect(found).toEqual([]);
+      const small = await page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>("button, select, summary, input, a[href]")]
+          .filter((it) => it.checkVisibility())
+          .map(
+            (it) =>
+              [it.outerHTML.slice(0, 90), it.getBoundingClientRect().width, it.getBoundingClientRect().height] as const,
+          )
+          .filter(([html, w, h]) => w < 52 || (h < 52 && !html.startsWith("<input"))),
+      );
+      expect(small).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    },
+  );
+
+  test("with text at 200 % nothing scrolls sideways and the figure is whole", async () => {
+    const { page } = await withExample();
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = "200%";
+    });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+    const whole = await figure(page).evaluate((it) => {
+      const [inner, outer] = [it.getBoundingClientRect(), (it.parentElement as HTMLElement).getBoundingClientRect()];
+      return inner.left >= outer.left - 1 && inner.right <= outer.right + 1;
+    });
+    expect(whole).toBe(true);
+  });
+});
