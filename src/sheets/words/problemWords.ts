@@ -9,6 +9,9 @@ export type InputProblem = { readonly field: string; readonly given: string; rea
 export const problemLine = ({ field, given, accepted }: InputProblem): string =>
   `${field}: given ${given}; accepted: ${accepted}`;
 
+/** The same where the field is named above it: "Given "three"; accepted: a number of turns". */
+export const mistakeSentence = ({ given, accepted }: InputProblem): string => `Given ${given}; accepted: ${accepted}`;
+
 /** Why a text is not read as a quantity, and what would be. */
 export function acceptedQuantity(problem: QuantityProblem, example: string): string {
   switch (problem.type) {

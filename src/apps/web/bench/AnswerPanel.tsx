@@ -1,4 +1,5 @@
 import { useComputed } from "@preact/signals";
+import type { BenchSign } from "../../../sheets/answer/benchAnswer.tsx";
 import { signWords, startSentence, unreadSentence, wantedSentence } from "../../../sheets/words/benchWords.ts";
 import { InView } from "../kit/InView.tsx";
 import { jumpTo } from "../kit/jump.ts";
@@ -10,10 +11,10 @@ import { Odds } from "./Odds.tsx";
 /** The figure that is read from under the lift; small enough to stay in sight while readings are made. */
 export function MainFigure() {
   const sign = useComputed(() =>
-    answer.value ? signWords[answer.value.sign] : mistakes.value.size > 0 ? "Look" : "Not yet",
+    answer.value ? signWords[answer.value.sign] : mistakes.value.size > 0 ? "Not read" : "Not yet",
   );
   const figure = useComputed(() => answer.value?.figure ?? null);
-  const stop = useComputed(() => answer.value?.sign === "refused" || answer.value?.sign === "no torque");
+  const stop = useComputed(() => (answer.value ? stops.includes(answer.value.sign) : mistakes.value.size > 0));
   return (
     <div class="main-figure" data-stop={stop.value ? "" : undefined}>
       <p class="sign">
@@ -32,6 +33,8 @@ export function MainFigure() {
     </div>
   );
 }
+
+const stops: readonly BenchSign[] = ["refused", "no torque"];
 
 /** One answer, one "because", one "next". */
 export function Answer() {

@@ -1,4 +1,5 @@
 import { useComputed } from "@preact/signals";
+import { mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { NumberField } from "../kit/NumberField.tsx";
 import { Picture } from "../kit/Picture.tsx";
 import { answer, changed, tried } from "./benchState.ts";
@@ -9,7 +10,9 @@ export function Odds() {
   const weighed = useComputed(() => answer.value?.pictures?.window != null);
   const shown = useComputed(() => tried.value ?? odds.value?.at ?? "");
   const problem = useComputed(() =>
-    weighed.value && odds.value === null && shown.value.trim() !== "" ? acceptedTorque : null,
+    weighed.value && odds.value === null && shown.value.trim() !== ""
+      ? mistakeSentence({ field: "odds", given: `"${shown.value}"`, accepted: acceptedTorque })
+      : null,
   );
   if (!weighed.value) return null;
   return (

@@ -1,7 +1,7 @@
 import { batch, computed, type Signal, signal } from "@preact/signals";
 import type { RemedyId } from "../../../mechanics/remedies/method.ts";
 import type { BenchAnswer } from "../../../sheets/answer/benchAnswer.tsx";
-import { type InputProblem, problemLine } from "../../../sheets/words/problemWords.ts";
+import { type InputProblem, mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { startedEngine } from "../engine/engine.ts";
 import type { EngineReply, EngineRest } from "../engine/messages.ts";
 import { keep, kept } from "../kit/saved.ts";
@@ -58,9 +58,7 @@ export function give(name: string, value: string): void {
 /** Fields that could not be read, by name, with what is accepted there. */
 export const mistakes = computed((): ReadonlyMap<string, string> => {
   const unread = problems.value.filter(({ given }) => given !== "nothing");
-  return new Map(
-    unread.map((it) => [benchName(it.field, places), problemLine({ ...it, field: "" }).replace(/^: /, "")]),
-  );
+  return new Map(unread.map((it) => [benchName(it.field, places), mistakeSentence(it)]));
 });
 
 /** Fields without which nothing is weighed, and that are still empty. */
