@@ -15,7 +15,7 @@ export function medianOf(rounds: number, work: () => unknown): number {
 }
 
 /** The value that a share p of the values do not exceed. */
-function quantileOf(values: readonly number[], p: number): number {
+export function quantileOf(values: readonly number[], p: number): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.min(sorted.length - 1, Math.ceil(p * sorted.length) - 1)] ?? Number.NaN;
 }

@@ -1,0 +1,120 @@
+import { type Browser, chromium, type Locator, type Page } from "playwright-core";
+import { serverApp } from "../../src/apps/server/app.ts";
+import { builtFiles } from "../../src/apps/server/builtFiles.ts";
+import { listen } from "../../src/apps/server/listen.ts";
+import { chromiumHere } from "../../test/browser/chromiumHere.ts";
+import { quantileOf } from "../timed.ts";
+import { barePage } from "./barePage.ts";
+import { type LoadedScript, loadedScript } from "./loadedScript.ts";
+import { type ChangeCost, lateFrames, type Place, slowedDown, tracedPresses } from "./pressed.ts";
+import { total, type Work } from "./traceCost.ts";
+
+/** What presses of a stepper cost a page whose main thread is slowed down fourfold. */
+export type PressCost = {
+  /** Script, style, layout and paint of all that one change brings about. */
+  readonly p50_ms: number;
+  readonly p95_ms: number;
+  /** Of that, what the answer itself takes; the rest is drawn when the hand rests. */
+  readonly answerP50_ms: number;
+  readonly answerP95_ms: number;
+  readonly means_ms: Readonly<Record<Work, number>>;
+  readonly lateFrames: number;
+};
+
+export type PageSpeed = {
+  readonly browser: string;
+  readonly presses: number;
+  readonly bench: PressCost;
+  /** A page that changes one text, pressed in turn with the bench. */
+  readonly bare: PressCost;
+  readonly script: LoadedScript;
+};
+
+const phone = { viewport: { width: 412, height: 915 }, hasTouch: true, isMobile: true };
+const pressesInBlock = 30;
+
+/** The served bench in a real Chromium, pressed in `blocks` of 30. @throws if there is none, or the web app is not built. */
+export async function pageSpeed(blocks: number): Promise<PageSpeed> {
+  const app = serverApp({ files: builtFiles("dist/web"), version: "bench" });
+  const served = await listen((request) => app.fetch(request), 0);
+  if (typeof served !== "object") throw new Error(served);
+  const browser = await chromium.launch({ executablePath: chromiumHere() });
+  try {
+    const script = await loadedScript(await (await browser.newContext(phone)).newPage(), served.address);
+    const bench = await opened(browser);
+    await bench.goto(served.address, { waitUntil: "networkidle" });
+    await bench
+      .getByRole("button", { name: /worked example/i })
+      .first()
+      .click();
+    const bare = await opened(browser);
+    await bare.setContent(barePage);
+    const subjects = [
+      { page: bench, places: await turnSteppers(bench), costs: [] as ChangeCost[] },
+      { page: bare, places: [await placeOf(bare.getByRole("button"))], costs: [] as ChangeCost[] },
+    ] as const;
+    for (let block = 0; block < blocks; block++)
+      for (const { page, places, costs } of subjects) {
+        await page.bringToFront();
+        costs.push(...(await tracedPresses(browser, page, places, pressesInBlock)));
+      }
+    const late: number[] = [];
+    for (const { page, places } of subjects) {
+      await page.bringToFront();
+      late.push(await lateFrames(page, places, blocks * pressesInBlock));
+    }
+    const [ofBench, ofBare] = subjects.map(({ costs }, i) => pressCost(costs, late[i] ?? Number.NaN));
+    return {
+      browser: browser.version(),
+      presses: blocks * pressesInBlock,
+      bench: ofBench as PressCost,
+      bare: ofBare as PressCost,
+      script,
+    };
+  } finally {
+    await browser.close();
+    await served.close();
+  }
+}
+
+async function opened(browser: Browser): Promise<Page> {
+  const context = await browser.newContext(phone);
+  const page = await context.newPage();
+  await slowedDown(await context.newCDPSession(page), 4);
+  return page;
+}
+
+/** The steppers of the turns, up and down by turns so that the count stays where it is. */
+async function turnSteppers(page: Page): Promise<readonly Place[]> {
+  const named = (way: string): Locator =>
+    page.getByRole("button", { name: new RegExp(`^Turns, catch to seat: .*${way}$`) });
+  await named("more").scrollIntoViewIfNeeded();
+  await page.waitForTimeout(1000);
+  const [more, less] = [await placeOf(named("more")), await placeOf(named("less"))];
+  return [more, more, less, less];
+}
+
+async function placeOf(button: Locator): Promise<Place> {
+  const box = await button.boundingBox();
+  if (!box) throw new Error("the stepper is not on the page");
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+function pressCost(costs: readonly ChangeCost[], late: number): PressCost {
+  const [totals, answers] = [costs.map(({ all }) => total(all)), costs.map(({ atOnce }) => total(atOnce))];
+  const meanOf = (work: Work): number => costs.reduce((sum, { all }) => sum + all[work], 0) / costs.length;
+  return {
+    p50_ms: quantileOf(totals, 0.5),
+    p95_ms: quantileOf(totals, 0.95),
+    answerP50_ms: quantileOf(answers, 0.5),
+    answerP95_ms: quantileOf(answers, 0.95),
+    means_ms: {
+      script: meanOf("script"),
+      style: meanOf("style"),
+      layout: meanOf("layout"),
+      paint: meanOf("paint"),
+      commit: meanOf("commit"),
+    },
+    lateFrames: late,
+  };
+}
