@@ -4,7 +4,23 @@ export function jumpTo(id: string): void {
   if (!target) return;
   for (let fold = target.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null)
     fold.open = true;
-  const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
-  target.scrollIntoView({ behavior: still ? "auto" : "smooth", block: "start" });
+  follow(target);
   target.focus({ preventScroll: true });
+}
+
+/** How long pictures may take to find their size. */
+const settled_ms = 1500;
+
+/** What is drawn only where it is looked at grows on the way and pushes the target on: it is followed until it rests. */
+function follow(target: HTMLElement): void {
+  const resized = new ResizeObserver(() => target.scrollIntoView({ block: "start" }));
+  const over = new AbortController();
+  const stop = () => {
+    resized.disconnect();
+    over.abort();
+  };
+  for (const hand of ["wheel", "touchstart", "pointerdown", "keydown"])
+    addEventListener(hand, stop, { signal: over.signal, passive: true });
+  setTimeout(stop, settled_ms);
+  resized.observe(document.body);
 }
