@@ -7,8 +7,9 @@ export const address = inject("address");
 const browser = await chromium.connect(inject("browser"));
 afterAll(() => browser.close());
 
-/** A phone held upright. CSS pixels. */
-const phone = { width: 360, height: 740 };
+/** A phone held upright, and a tablet. CSS pixels. */
+export const phone = { width: 360, height: 740 };
+export const tablet = { width: 1280, height: 800 };
 
 /** A page of its own, with everything it asked for and everything it complained of. */
 export type OpenedPage = {
@@ -20,7 +21,7 @@ export type OpenedPage = {
   readonly complaints: readonly string[];
 };
 
-/** Opens a route of the bench, as "/", and waits until nothing more is loaded. Closed when the test is over. */
+/** Opens a route of the bench, as "/", and waits until it is drawn. Closed when the test is over. */
 export async function openedPage(route: string, options: BrowserContextOptions = {}): Promise<OpenedPage> {
   const context = await browser.newContext({ viewport: phone, ...options });
   onTestFinished(() => context.close());
@@ -31,7 +32,8 @@ export async function openedPage(route: string, options: BrowserContextOptions =
   context.on("console", (it) => complaints.push(`${it.type()}: ${it.text()}`));
   context.on("weberror", (it) => complaints.push(String(it.error())));
   const page = await context.newPage();
-  await page.goto(`${address}#${route}`, { waitUntil: "networkidle" });
+  await page.goto(`${address}#${route}`);
+  await page.locator("#main *").first().waitFor();
   return { page, context, asked, complaints };
 }
 

@@ -1,19 +1,26 @@
 import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
-import type { Paragraph } from "../../../sheets/answer/benchPapers.ts";
+import type { BenchPapers, Paragraph } from "../../../sheets/answer/benchPapers.ts";
 import { answer, rest } from "./benchState.ts";
 import { WorkingSteps } from "./WorkingSteps.tsx";
 
 /** What stands one tap behind the answer: the owner's version, the page for a colleague, why, and the working. */
 export function Papers() {
   const papers = rest.value?.papers;
-  const reasons = answer.value?.reasons ?? [];
-  if (!papers) return null;
   return (
     <section class="part papers" aria-labelledby="papers">
       <h2 id="papers" tabIndex={-1}>
         Papers and working
       </h2>
+      {papers ? <Sheets {...papers} /> : <p class="hint">They are written once there is an answer.</p>}
+    </section>
+  );
+}
+
+function Sheets(papers: BenchPapers) {
+  const reasons = answer.value?.reasons ?? [];
+  return (
+    <>
       <Sheet title="For the owner">{() => <Paragraphs paragraphs={papers.owner} />}</Sheet>
       <Sheet title="To ask a colleague">{() => <Paragraphs paragraphs={papers.casePage} />}</Sheet>
       {reasons.length > 0 && (
@@ -50,7 +57,7 @@ export function Papers() {
           )}
         </Sheet>
       )}
-    </section>
+    </>
   );
 }
 

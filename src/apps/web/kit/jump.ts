@@ -4,23 +4,36 @@ export function jumpTo(id: string): void {
   if (!target) return;
   for (let fold = target.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null)
     fold.open = true;
-  follow(target);
+  const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  target.scrollIntoView({ behavior: still ? "auto" : "smooth", block: "start" });
   target.focus({ preventScroll: true });
+  keptInView(target);
 }
 
-/** How long pictures may take to find their size. */
-const settled_ms = 1500;
+/** As long as parts on the way may still be laid out. */
+const unsettled_ms = 3000;
+let letGo = (): void => {};
 
-/** What is drawn only where it is looked at grows on the way and pushes the target on: it is followed until it rests. */
-function follow(target: HTMLElement): void {
-  const resized = new ResizeObserver(() => target.scrollIntoView({ block: "start" }));
-  const over = new AbortController();
-  const stop = () => {
-    resized.disconnect();
-    over.abort();
+/**
+ * Parts on the way are drawn only as they come near, grow, and push the target out of view: it is followed until the page has
+ * settled or the hand takes over.
+ */
+function keptInView(target: Element): void {
+  letGo();
+  const done = new AbortController();
+  let grown = false;
+  const watcher = new ResizeObserver(() => {
+    if (grown) target.scrollIntoView({ behavior: "auto", block: "start" });
+    // The first call tells the size as it is.
+    grown = true;
+  });
+  watcher.observe(document.body);
+  const timer = setTimeout(() => letGo(), unsettled_ms);
+  letGo = () => {
+    watcher.disconnect();
+    clearTimeout(timer);
+    done.abort();
   };
-  for (const hand of ["wheel", "touchstart", "pointerdown", "keydown"])
-    addEventListener(hand, stop, { signal: over.signal, passive: true });
-  setTimeout(stop, settled_ms);
-  resized.observe(document.body);
+  for (const taken of ["pointerdown", "wheel", "keydown"] as const)
+    addEventListener(taken, () => letGo(), { signal: done.signal, passive: true, capture: true });
 }

@@ -1,0 +1,60 @@
+import type { BrowserContextOptions, Locator, Page } from "playwright-core";
+import { weigh } from "../../src/mechanics/remedies/weigh.ts";
+import { answerFirst } from "../../src/sheets/answer/answerFirst.ts";
+import { exampleCase } from "../../src/sheets/caseForm/exampleCase.ts";
+import { readCase } from "../../src/sheets/caseForm/readCase.ts";
+import { type OpenedPage, openedPage } from "./openedPage.ts";
+
+/** The bench with the worked example on it, answered. The example is weighed on its own day, whenever it is asked. */
+export async function exampleOnBench(options: BrowserContextOptions = {}): Promise<OpenedPage> {
+  const opened = await openedPage("/", options);
+  await opened.page.getByRole("button", { name: "Show the worked example" }).click();
+  await answered(opened.page, exampleSentences());
+  return opened;
+}
+
+/** Every part unfolded, every way shown and one of them opened. */
+export async function unfolded(page: Page): Promise<void> {
+  // What nobody looks at is not drawn.
+  await page.getByRole("button", { name: "Do", exact: true }).click();
+  await page.getByRole("button", { name: /^All \d+/ }).click();
+  await page.locator("button.card").nth(1).click();
+  await page.locator("#way-details").waitFor();
+  await page.getByRole("button", { name: "Papers", exact: true }).click();
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll("details")) fold.open = true;
+    const drawn = new CSSStyleSheet();
+    drawn.replaceSync("* { content-visibility: visible !important; }");
+    document.adoptedStyleSheets = [drawn];
+  });
+  await page.waitForLoadState("networkidle");
+}
+
+/** What the engine says first of the worked example, with these readings of what is left. */
+export function exampleSentences(left: Readonly<Record<string, string>> = {}): readonly string[] {
+  const read = readCase({ ...exampleCase, left: { ...exampleCase.left, ...left } }, null);
+  if (!read.ok) throw new Error(read.problems.map(({ field }) => field).join());
+  return answerFirst(weigh(read.given));
+}
+
+/** Waits until the answer on the page is these very sentences. @throws what stands there instead. */
+export async function answered(page: Page, sentences: readonly string[]): Promise<void> {
+  const wanted = sentences.join("\n");
+  const stands = (): Promise<string> => answerOn(page).locator(".sentences p").allTextContents().then(joined);
+  for (let waited = 0; waited < 100; waited++) {
+    if ((await stands()) === wanted) return;
+    await page.waitForTimeout(100);
+  }
+  throw new Error(`wanted: ${wanted}\nstands: ${await stands()}`);
+}
+
+const joined = (lines: readonly string[]): string => lines.join("\n");
+
+/** The part of the page where the answer stands. */
+export const answerOn = (page: Page): Locator => page.getByRole("region", { name: "Answer" });
+
+/** The turns that are left, as text. */
+export const turnsOn = (page: Page): Locator => page.getByRole("textbox", { name: "Turns, catch to seat" });
+
+/** What is said of a count of turns that cannot be read; empty where it can. */
+export const mistakeOn = (page: Page): Locator => page.locator("#field-left-turns-problem");
