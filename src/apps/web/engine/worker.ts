@@ -15,14 +15,19 @@ addEventListener("message", async ({ data }: MessageEvent<EngineRequest>) => {
   }
 });
 
+/** What stands behind the answer; loaded apart, so that the first answer need not wait for it. */
+const behind = () => import("./behindAnswer.ts");
+
 async function replyTo(request: EngineRequest): Promise<EngineReply> {
   if (request.part === "rest") {
     if (!last?.ok) return { part: "rest", rest: null };
     const { weighed, ordinary } = last;
-    const { behindAnswer } = await import("./behindAnswer.ts");
+    const { behindAnswer } = await behind();
     return { part: "rest", rest: behindAnswer(weighed, ordinary, request.open, request.all) };
   }
   last = weighBench(request.written, request.today);
+  // From here on the page may lose its server: what is not here yet is fetched now.
+  setTimeout(() => behind().catch(() => {}));
   return last.ok
     ? { part: "answer", answer: benchAnswer(last.weighed, request.tried, request.pictures) }
     : { part: "unread", problems: last.problems };
