@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
@@ -6,6 +7,8 @@ export default defineConfig({
     reporters: ["default", "./scripts/closingLine.mjs"],
     setupFiles: ["test/seed.ts"],
     testTimeout: 60_000,
+    // One of two cores would stand idle otherwise, and a browser test mostly waits.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [
       { extends: true, test: { name: "node", include: ["test/**/*.test.{ts,tsx}"], exclude: ["test/browser/**"] } },
       {

@@ -1,0 +1,73 @@
+import { describe, expect, test } from "vitest";
+import { answered, answerOn, exampleOnBench, exampleSentences, mistakeOn, turnsOn } from "./benchPage.ts";
+import { openedPage } from "./openedPage.ts";
+
+describe("the answer on the page is the engine's", () => {
+  test("for the worked example, and for other counts of its turns", async () => {
+    const { page, complaints } = await exampleOnBench();
+    const said = new Set([exampleSentences().join()]);
+    for (const turns of ["3", "2.5", "1,5", "0.5", "6"]) {
+      await turnsOn(page).fill(turns);
+      const sentences = exampleSentences({ turns });
+      await answered(page, sentences);
+      said.add(sentences.join());
+    }
+    expect(said.size).toBeGreaterThan(4);
+    expect(complaints).toEqual([]);
+  });
+
+  test("the great figure is the torque of the sentence", async () => {
+    const { page } = await exampleOnBench();
+    const pull = /^Pull to (\d+) N·m \(([\d.]+) lbf·ft\)/.exec(exampleSentences()[0] ?? "");
+    await expect.poll(() => page.locator(".figure b").textContent()).toBe(pull?.[1]);
+    expect(await page.locator(".figure .also").textContent()).toBe(`${pull?.[2]} lbf·ft`);
+  });
+
+  test("a tap on a stepper is an eighth, a quarter or a half turn, never something in between", async () => {
+    const { page } = await exampleOnBench();
+    await page.getByRole("button", { name: /^Turns, catch to seat: .* less$/ }).click();
+    const turns = await turnsOn(page).inputValue();
+    expect(["3", "3.25", "3.375"]).toContain(turns);
+    await answered(page, exampleSentences({ turns }));
+  });
+});
+
+describe("what is typed", () => {
+  test.each(["three", "3.5.1", "7/", "-2", "1e1", "3 mm"])(
+    "%s is refused, kept as it is, and no answer stands beside it",
+    async (typed) => {
+      const { page } = await exampleOnBench();
+      await turnsOn(page).fill(typed);
+      await expect.poll(() => mistakeOn(page).textContent()).not.toBe("");
+      expect(await turnsOn(page).inputValue()).toBe(typed);
+      expect(await turnsOn(page).getAttribute("aria-invalid")).toBe("true");
+      expect(await answerOn(page).textContent()).not.toMatch(/\d+ N·m/);
+      expect(await page.locator(".figure").count()).toBe(0);
+      await turnsOn(page).fill("3.5");
+      await answered(page, exampleSentences());
+    },
+  );
+
+  test("a decimal comma is a decimal mark: 80,5 N·m never becomes 805", async () => {
+    const { page } = await exampleOnBench();
+    await turnsOn(page).fill("2,5");
+    await answered(page, exampleSentences({ turns: "2.5" }));
+    expect(await turnsOn(page).inputValue()).toBe("2,5");
+  });
+});
+
+test("an empty bench gives no figure and says what it waits for", async () => {
+  const { page } = await openedPage("/");
+  const text = await answerOn(page).textContent();
+  expect(text).not.toMatch(/N·m/);
+  expect(text).toMatch(/thread/i);
+});
+
+test("what is on the bench is there again after the page was closed", async () => {
+  const { page, context } = await openedPage("/");
+  await turnsOn(page).fill("2 1/2");
+  await page.close();
+  const again = await context.newPage();
+  await again.goto(page.url(), { waitUntil: "networkidle" });
+  expect(await turnsOn(again).inputValue()).toBe("2 1/2");
+});
