@@ -16,4 +16,16 @@ export const dayAfter = (day: string, days: number): string =>
 /** Whole days from one day to another, negative when it lies before. */
 export const daysBetween = (from: string, to: string): number => dayNumber(to) - dayNumber(from);
 
+/** The days of whole calendar months from a day; of a month that is shorter its last day counts. */
+export function daysOfMonths(from: string, months: number): number {
+  const start = new Date(dayNumber(from) * DAY_ms);
+  const lastOfMonth = new Date(Date.UTC(start.getUTCFullYear(), start.getUTCMonth() + months + 1, 0));
+  const ends = Date.UTC(
+    lastOfMonth.getUTCFullYear(),
+    lastOfMonth.getUTCMonth(),
+    Math.min(start.getUTCDate(), lastOfMonth.getUTCDate()),
+  );
+  return ends / DAY_ms - dayNumber(from);
+}
+
 const DAY_ms = 86_400_000;

@@ -14,7 +14,7 @@ import {
   severeDuty,
 } from "../../../src/mechanics/service/due.ts";
 import { checksAfterRepair, daysToDistance } from "../../../src/mechanics/service/dueChecks.ts";
-import { dayAfter, dayNumber, daysBetween } from "../../../src/mechanics/service/dueDate.ts";
+import { dayAfter, dayNumber, daysBetween, daysOfMonths } from "../../../src/mechanics/service/dueDate.ts";
 import { fallbackDistance, h_d, type Use, useRate } from "../../../src/mechanics/service/dueUse.ts";
 import { agrees } from "../../published.ts";
 
@@ -194,6 +194,12 @@ test("after a repair: half an hour, 20 to 30 km, next day, 500 km, each service"
 });
 
 describe("dates", () => {
+  test("a month from the last of a long one is the last of the short one", () => {
+    expect(dayAfter("2026-01-31", daysOfMonths("2026-01-31", 1))).toBe("2026-02-28");
+    expect(dayAfter("2026-01-10", daysOfMonths("2026-01-10", 12))).toBe("2027-01-10");
+    expect(daysOfMonths("2027-02-28", 12)).toBe(365);
+  });
+
   test("leap years and month ends", () => {
     expect(dayAfter("2028-02-28", 1)).toBe("2028-02-29");
     expect(dayAfter("2026-12-31", 1)).toBe("2027-01-01");

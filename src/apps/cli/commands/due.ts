@@ -4,7 +4,7 @@ import { d, h, km } from "../../../mechanics/quantity/unit.ts";
 import { working } from "../../../mechanics/quantity/working.ts";
 import { type Due, type DueLimit, type DueNow, dueNow, nextDue, ordinaryDuty } from "../../../mechanics/service/due.ts";
 import { checksAfterRepair, daysToDistance } from "../../../mechanics/service/dueChecks.ts";
-import { dayAfter } from "../../../mechanics/service/dueDate.ts";
+import { dayAfter, daysOfMonths } from "../../../mechanics/service/dueDate.ts";
 import { fallbackDistance, type Use, useRate } from "../../../mechanics/service/dueUse.ts";
 import { type MeterVerdict, meterVerdict } from "../../../mechanics/service/meter.ts";
 import { dueLines, type LookInWords } from "../../../sheets/words/dueWords.ts";
@@ -94,7 +94,7 @@ function answer(options: Options): void {
     now: hours("--hours-now", options.hoursNow),
     every: hours("--every-hours", options.everyHours),
   };
-  const days = options.months === undefined ? null : daysOfMonths(options.months, last);
+  const days = options.months === undefined ? null : monthsOption(options.months, last);
   if (!distance.every && !clock.every && days === null && !options.happened)
     throw mistaken("--every", "nothing", "an interval: --every, --every-hours or --months");
   const severe = options.severe ? positiveOption("--severe", "f", "plain number", "0.5", options.severe) : ordinaryDuty;
@@ -146,12 +146,10 @@ const corrected = (verdict: MeterVerdict | null): Quantity | null =>
   verdict?.type === "rolled over" ? verdict.corrected : null;
 
 /** Months are counted on the calendar. */
-function daysOfMonths(text: string, last: string): number {
+function monthsOption(text: string, last: string): number {
   const months = /^\d+$/.test(text) ? Number(text) : 0;
   if (months < 1 || months > 240) throw mistaken("--months", text, "a whole number of months from 1 to 240");
-  const end = new Date(`${last}T00:00:00Z`);
-  end.setUTCMonth(end.getUTCMonth() + months);
-  return Math.round((end.getTime() - Date.parse(`${last}T00:00:00Z`)) / 86_400_000);
+  return daysOfMonths(last, months);
 }
 
 /** The looks that follow a repair, by day where the day can be told; by distance with the use of the machine. */
