@@ -17,6 +17,7 @@ export interface JournalStore {
    * @throws JournalFork if another entry is held under the same device and number
    * @throws JournalGap if an earlier entry of the same device is missing
    * @throws JournalDisorder if a device's clock does not rise
+   * @throws StoreTrouble if the world does not let it
    */
   add(entries: readonly Entry[]): Promise<void>;
   /** The entries of one job, in journal order. */

@@ -1,7 +1,7 @@
 import { type Bodied, handedOver, newOf } from "../journal/admission.ts";
 import { type Entry, inJournalOrder } from "../journal/entry.ts";
 import type { DeviceId, JobId, OwnerId, WorkshopId } from "../journal/facts/ids.ts";
-import { isLater, type OwnerCard, type OwnerCards } from "../journal/ownerCards.ts";
+import { isLater, type Journal, type OwnerCard } from "../journal/ownerCards.ts";
 import type { Heads, JournalStore } from "../journal/store.ts";
 
 /** Keeps a journal for as long as the program runs: for tests, and for looking at one without keeping it. */
@@ -41,21 +41,31 @@ export function memoryStore(workshop: WorkshopId): JournalStore {
   };
 }
 
-/** Owners' cards for as long as the program runs. */
-export function memoryCards(): OwnerCards {
+/** A journal with its owners' cards, for as long as the program runs. */
+export function memoryJournal(workshop: WorkshopId): Journal {
+  const store = memoryStore(workshop);
   const cards = new Map<OwnerId, OwnerCard>();
   const erased = new Set<OwnerId>();
   return {
-    async put(given) {
-      for (const card of given) {
-        const known = cards.get(card.owner);
-        if (!erased.has(card.owner) && (!known || isLater(card, known))) cards.set(card.owner, card);
-      }
+    store: {
+      ...store,
+      async add(entries) {
+        await store.add(entries);
+        for (const { fact } of entries) {
+          if (fact.type !== "OwnerErased") continue;
+          erased.add(fact.owner);
+          cards.delete(fact.owner);
+        }
+      },
     },
-    all: async () => [...cards.values()].sort((a, b) => (a.owner < b.owner ? -1 : 1)),
-    async erase(owner) {
-      erased.add(owner);
-      cards.delete(owner);
+    cards: {
+      async put(given) {
+        for (const card of given) {
+          const known = cards.get(card.owner);
+          if (!erased.has(card.owner) && (!known || isLater(card, known))) cards.set(card.owner, card);
+        }
+      },
+      all: async () => [...cards.values()].sort((a, b) => (a.owner < b.owner ? -1 : 1)),
     },
   };
 }

@@ -1,0 +1,15 @@
+export type Row = Readonly<Record<string, unknown>>;
+
+/** Runs one statement. Parameters are `$1`, `$2` in every database. */
+export type Run = (sql: string, parameters: readonly unknown[]) => Promise<readonly Row[]>;
+
+/**
+ * The little that a database has to offer a store: statements, and transactions that nothing else gets in between.
+ *
+ * What `transaction` did is on the disk for good once it answers. Its tables refuse changes and removals themselves.
+ */
+export interface Database {
+  readonly query: Run;
+  transaction<Result>(work: (run: Run) => Promise<Result>): Promise<Result>;
+  close(): Promise<void>;
+}
