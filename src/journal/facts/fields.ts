@@ -63,6 +63,8 @@ export const choice = <const T extends readonly [string, ...string[]] | readonly
 export const yesNo = z.boolean({ error: "true or false" });
 
 /** Data of this shape, all of it only to be read. */
-export type Read<T> = T extends string | number | boolean | null | undefined
+export type Read<T> = unknown extends T
   ? T
-  : { readonly [K in keyof T]: Read<T[K]> };
+  : T extends string | number | boolean | null | undefined
+    ? T
+    : { readonly [K in keyof T]: Read<T[K]> };
