@@ -20,9 +20,20 @@ export async function unfolded(page: Page): Promise<void> {
   await page.getByRole("button", { name: /^All \d+/ }).click();
   await page.locator("button.card").nth(1).click();
   await page.locator("#way-details").waitFor();
-  await page.getByRole("button", { name: "Papers", exact: true }).click();
   await page.evaluate(() => {
     for (const fold of document.querySelectorAll("details")) fold.open = true;
+  });
+  await drawn(page);
+}
+
+/** Draws what is out of view as well, for pictures and measures. */
+export async function drawn(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Answer", exact: true }).click();
+  await page.locator(".pictures svg").first().waitFor();
+  await page.getByRole("button", { name: "Do", exact: true }).click();
+  await page.locator(".card").first().waitFor();
+  await page.getByRole("button", { name: "Ask", exact: true }).click();
+  await page.evaluate(() => {
     const drawn = new CSSStyleSheet();
     drawn.replaceSync("* { content-visibility: visible !important; }");
     document.adoptedStyleSheets = [drawn];
