@@ -1,6 +1,7 @@
 import { render } from "preact-render-to-string";
 import type { Step } from "../../mechanics/quantity/working.ts";
 import type { RemedyId } from "../../mechanics/remedies/method.ts";
+import { oneOfEach } from "../../mechanics/remedies/ranking.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { BeforeAfter } from "../drawings/BeforeAfter.tsx";
@@ -19,7 +20,7 @@ import { cautionsByPlace } from "./reasons.ts";
 export type Way = {
   readonly id: RemedyId;
   readonly name: string;
-  /** Its place in the order of what may be offered, from 1; null where it is not offered. */
+  /** Its place in the order of what may be offered, of each method the best, from 1; null for the rest. */
   readonly place: number | null;
   readonly stands: "open" | "narrow" | "empty" | "refused" | "no window" | "not here";
   /** In a few words what it comes to. */
@@ -43,33 +44,46 @@ export type WayDetails = {
 
 type Drawn = { readonly closure: WeighedClosure | null; readonly document: RemedyDocument };
 
-/** All ways in one row: what may be offered in its order, then the rest. */
-export function benchWays(weighed: Weighed, document: AnswerDocument): readonly Way[] {
-  const all = drawnWays(weighed, document);
-  const { portCase } = weighed;
+/** The row: what may be offered in the engine's order, of each method its best; the rest where somebody asks for all. */
+export type WaysRow = {
+  readonly ways: readonly Way[];
+  /** How many ways there are, with those that the row leaves out. */
+  readonly count: number;
+};
+
+/** The first of what may be offered, and the one that is open; or all ways, those that are not offered last. */
+export function benchWays(
+  weighed: Weighed,
+  document: AnswerDocument,
+  shown: { readonly open: RemedyId | null; readonly all: boolean },
+): WaysRow {
+  const { portCase, ranking } = weighed;
+  const drawn = drawnWays(weighed, document);
+  const offered: readonly string[] = oneOfEach(ranking).map(({ id }) => id);
+  // What is another kind of a method that is in the row already comes after the row, before what is not offered.
+  const order: readonly string[] = [...new Set([...offered, ...ranking.map(({ id }) => id)])];
+  const after = (id: string): number => (order.includes(id) ? order.indexOf(id) : order.length);
+  const row = drawn
+    .toSorted((a, b) => after(a.document.id) - after(b.document.id))
+    .filter(({ document: { id } }) => shown.all || id === shown.open || offered.slice(0, first).includes(id));
   const sections = weighed.remedies.map((it) => sectionOf(portCase, it));
   const view = sections.length > 0 ? commonView(sections) : null;
-  const windows = all.flatMap(({ closure, document: { name } }) => {
+  const windows = drawn.flatMap(({ closure, document: { name } }) => {
     const window = closure && windowOf(portCase, closure, name);
     return window ? [window] : [];
   });
   const to_Nm = commonTorque(windows.filter(({ need_Nm, limit_Nm }) => limit_Nm >= need_Nm));
-  const placeOf = (id: string): number => {
-    const at = document.ranking.findIndex((it) => it.id === id);
-    return at < 0 ? Number.POSITIVE_INFINITY : at + 1;
-  };
-  return all
-    .toSorted((a, b) => placeOf(a.document.id) - placeOf(b.document.id))
-    .map((way) => card(way, placeOf(way.document.id)));
+  return { ways: row.map(card), count: drawn.length };
 
-  function card({ closure, document: it }: Drawn, place: number): Way {
-    const ranked = weighed.ranking.find(({ id }) => id === it.id);
+  function card({ closure, document: it }: Drawn): Way {
+    const ranked = ranking.find(({ id }) => id === it.id);
     const remedy = weighed.remedies.find(({ id }) => id === it.id);
     const window = closure && windowOf(portCase, closure, it.name);
+    const place = offered.indexOf(it.id);
     return {
       id: it.id as RemedyId,
       name: it.name,
-      place: Number.isFinite(place) ? place : null,
+      place: place < 0 ? null : place + 1,
       stands: standsOf(it),
       verdict: standingWords(it),
       price: ranked ? priceText(ranked) : null,
@@ -82,6 +96,9 @@ export function benchWays(weighed: Weighed, document: AnswerDocument): readonly 
     };
   }
 }
+
+/** How many offers are drawn before somebody asks for all. */
+const first = 6;
 
 /** A card opened: the port before and after, what it needs, and what it costs. Null where there is no such way. */
 export function wayDetails(id: RemedyId, weighed: Weighed, document: AnswerDocument): WayDetails | null {

@@ -31,3 +31,9 @@ function labelOf(field: string): string {
   const label = (fieldWords as Readonly<Record<string, { readonly label: string }>>)[name]?.label ?? name;
   return label.replace(/\?$/, "").replace(/^(?!I )[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
 }
+
+/** Over the row of what can be done. */
+export const offeredHint =
+  "In the order in which they would be offered, the best of each method. Prices are estimates.";
+
+export const nothingOffered = "Nothing that may be offered here; every way says why not.";

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { answerDocument } from "../../../src/sheets/answer/answerDocument.ts";
+import { answerLines } from "../../../src/sheets/answer/answerLines.ts";
 import { benchAnswer, weighBench } from "../../../src/sheets/answer/benchAnswer.tsx";
 import { benchPapers } from "../../../src/sheets/answer/benchPapers.ts";
 import { benchWays, wayDetails } from "../../../src/sheets/answer/benchWays.tsx";
@@ -42,14 +43,35 @@ describe("the bench says what the command line says", () => {
     expect(owner.filter(({ heading }) => heading !== null)).toHaveLength(3);
   });
 
-  test("every way is in the row once, those that may be offered first and in their order", () => {
-    const ways = benchWays(example.weighed, example.document);
-    expect(ways.map(({ id }) => id).toSorted()).toEqual(example.document.remedies.map(({ id }) => id).toSorted());
-    expect(ways.flatMap(({ place, id }) => (place === null ? [] : [id]))).toEqual(
-      example.document.ranking.map(({ id }) => id),
-    );
-    for (const { id } of ways)
-      expect(wayDetails(id, example.weighed, example.document)?.rows.length).toBeGreaterThan(0);
+  test("the row is what the command line offers, in its order; all ways come once each", () => {
+    const offered = (withWorking: boolean): readonly string[] => {
+      const lines = answerLines(example.weighed, example.document, [], withWorking);
+      const from = lines.findIndex((it) => it.startsWith("In this order"));
+      const to = lines.indexOf("", from);
+      const names = example.document.remedies.map(({ name }) => name).toSorted((a, b) => b.length - a.length);
+      const rows = lines.slice(from, to).filter((it) => /^ {2}\d/.test(it));
+      return rows.map((row) => names.find((it) => row.replace(/^ {2}\d+ /, "").startsWith(`${it}:`)) ?? row);
+    };
+    const { ways, count } = benchWays(example.weighed, example.document, { open: null, all: false });
+    expect(ways).toHaveLength(6);
+    expect(ways.map(({ place }) => place)).toEqual([1, 2, 3, 4, 5, 6]);
+    expect(offered(false)).toEqual(ways.slice(0, 5).map(({ name }) => name));
+    expect(ways.map(({ id }) => id)).toEqual(expect.arrayContaining(["solid bushing", "next size"]));
+
+    const all = benchWays(example.weighed, example.document, { open: null, all: true }).ways;
+    expect(count).toBe(all.length);
+    expect(all.map(({ id }) => id).toSorted()).toEqual(example.document.remedies.map(({ id }) => id).toSorted());
+    const priced = all.flatMap(({ name, price }) => (price === null ? [] : [name]));
+    expect(priced.toSorted()).toEqual(offered(true).toSorted());
+    expect(all.slice(0, priced.length).every(({ price }) => price !== null)).toBe(true);
+    for (const { id } of all) expect(wayDetails(id, example.weighed, example.document)?.rows.length).toBeGreaterThan(0);
+  });
+
+  test("an open way stays in the row although it is not offered; a port with no offer has an empty row", () => {
+    const open = benchWays(example.weighed, example.document, { open: "wire coil", all: false }).ways;
+    expect([open.length, open.at(-1)?.id, open.at(-1)?.place]).toEqual([7, "wire coil", null]);
+    const none = { ...unasked.weighed, ranking: [] };
+    expect(benchWays(none, unasked.document, { open: null, all: false }).ways).toEqual([]);
   });
 });
 

@@ -1,4 +1,5 @@
 import type { Way, WayDetails } from "../../../sheets/answer/benchWays.tsx";
+import { nothingOffered, offeredHint } from "../../../sheets/words/benchWords.ts";
 import { Picture } from "../kit/Picture.tsx";
 import { allWays, rest, settle, way } from "./benchState.ts";
 import { WorkingSteps } from "./WorkingSteps.tsx";
@@ -12,7 +13,7 @@ export function Ways() {
       <h2 id="ways" tabIndex={-1}>
         What can be done
       </h2>
-      <p class="hint">In the order in which they would be offered. Prices are estimates.</p>
+      <p class="hint">{ways.some(({ place }) => place !== null) ? offeredHint : count > 0 ? nothingOffered : ""}</p>
       <ul class="cards">
         {ways.map((it) => (
           <li key={it.id}>

@@ -14,14 +14,9 @@ export function behindAnswer(
   all: boolean,
 ): EngineRest {
   const document = answerDocument(weighed, ordinary, null, [], "");
-  const ways = benchWays(weighed, document);
   return {
-    ways: all ? ways : ways.filter(({ id }, i) => i < first || id === open),
-    count: ways.length,
+    ...benchWays(weighed, document, { open, all }),
     details: open && wayDetails(open, weighed, document),
     papers: benchPapers(weighed, document),
   };
 }
-
-/** How many ways are drawn before somebody asks for all. */
-const first = 6;

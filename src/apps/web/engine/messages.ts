@@ -1,7 +1,7 @@
 import type { RemedyId } from "../../../mechanics/remedies/method.ts";
 import type { BenchAnswer } from "../../../sheets/answer/benchAnswer.tsx";
 import type { BenchPapers } from "../../../sheets/answer/benchPapers.ts";
-import type { Way, WayDetails } from "../../../sheets/answer/benchWays.tsx";
+import type { WayDetails, WaysRow } from "../../../sheets/answer/benchWays.tsx";
 import type { InputProblem } from "../../../sheets/words/problemWords.ts";
 
 /** What the page asks of the engine: the answer of a case, or what stands behind the answer it gave last. */
@@ -16,10 +16,7 @@ export type EngineRequest =
     }
   | { readonly part: "rest"; readonly open: RemedyId | null; readonly all: boolean };
 
-export type EngineRest = {
-  /** The first of them, or all. */
-  readonly ways: readonly Way[];
-  readonly count: number;
+export type EngineRest = WaysRow & {
   readonly details: WayDetails | null;
   readonly papers: BenchPapers;
 };
