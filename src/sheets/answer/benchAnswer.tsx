@@ -73,7 +73,7 @@ export function benchAnswer(weighed: Weighed, tried: TriedTorque, withPictures: 
     reasons: reasons.slice(becauses),
     next: nextOf(weighed),
     cautions: cautionsByPlace(weighed)
-      .filter(({ where }) => where === "port" || (where === "sealant" && asFound.closure.heldOtherwise))
+      .filter(({ where }) => where === "port" || (where !== "cutting" && asFound.closure.heldOtherwise))
       .map(({ text }) => text),
     strip: window && render(<WindowStrip window={window} to_Nm={commonTorque([window])} />),
     pictures: withPictures ? picturesOf(weighed, tried) : null,

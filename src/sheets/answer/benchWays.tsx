@@ -13,7 +13,7 @@ import { pullFigure } from "../words/figures.ts";
 import { breakEvenSentence, comesBackText, ownerNames, priceText } from "../words/ownerWords.ts";
 import { readyWords, standingWords } from "../words/wayWords.ts";
 import type { AnswerDocument, RemedyDocument } from "./answerDocument.ts";
-import { sectionOf, windowOf } from "./pictures.ts";
+import { sectionAfter, sectionOf, windowOf } from "./pictures.ts";
 import { cautionsByPlace } from "./reasons.ts";
 
 /** One way of closing or repairing the port, as a card of the row. */
@@ -66,8 +66,8 @@ export function benchWays(
   const row = drawn
     .toSorted((a, b) => after(a.document.id) - after(b.document.id))
     .filter(({ document: { id } }) => shown.all || id === shown.open || offered.slice(0, first).includes(id));
-  const sections = weighed.remedies.map((it) => sectionOf(portCase, it));
-  const view = sections.length > 0 ? commonView(sections) : null;
+  const sections = new Map(drawn.map(({ document: { id } }) => [id, sectionAfter(id as RemedyId, weighed)]));
+  const view = commonView([...sections.values()].filter((it) => it !== null));
   const windows = drawn.flatMap(({ closure, document: { name } }) => {
     const window = closure && windowOf(portCase, closure, name);
     return window ? [window] : [];
@@ -77,7 +77,7 @@ export function benchWays(
 
   function card({ closure, document: it }: Drawn): Way {
     const ranked = ranking.find(({ id }) => id === it.id);
-    const remedy = weighed.remedies.find(({ id }) => id === it.id);
+    const section = sections.get(it.id) ?? null;
     const window = closure && windowOf(portCase, closure, it.name);
     const place = offered.indexOf(it.id);
     return {
@@ -88,10 +88,7 @@ export function benchWays(
       verdict: standingWords(it),
       price: ranked ? priceText(ranked) : null,
       ready: it.refused ? null : readyWords(it.readyAfter_h),
-      section:
-        remedy && view
-          ? render(<SmallSection section={sectionOf(portCase, remedy)} view={view} caption={it.name} />)
-          : null,
+      section: section && render(<SmallSection section={section} view={view} caption={it.name} />),
       strip: window && render(<WindowStrip window={window} to_Nm={Math.max(to_Nm, shownTo(window))} />),
     };
   }
@@ -106,7 +103,7 @@ export function wayDetails(id: RemedyId, weighed: Weighed, document: AnswerDocum
   const way = drawnWays(weighed, document).find((it) => it.document.id === id);
   if (!way) return null;
   const { closure, document: it } = way;
-  const remedy = weighed.remedies.find((other) => other.id === id);
+  const section = sectionAfter(id, weighed);
   const found = windowOf(portCase, asFound, "As found");
   const after = closure && windowOf(portCase, closure, it.name);
   const before = { caption: "As found", section: sectionOf(portCase, asFound) };
@@ -114,9 +111,7 @@ export function wayDetails(id: RemedyId, weighed: Weighed, document: AnswerDocum
     id,
     name: it.name,
     owner: `${ownerNames[id]}. ${it.owner}`,
-    beforeAfter: remedy
-      ? render(<BeforeAfter before={before} after={{ caption: it.name, section: sectionOf(portCase, remedy) }} />)
-      : null,
+    beforeAfter: section && render(<BeforeAfter before={before} after={{ caption: it.name, section }} />),
     windows: after && found ? render(<WindowsCompared before={found} after={after} />) : null,
     rows: detailRows(id, weighed, it),
     sums: it.sums,
@@ -129,7 +124,7 @@ function detailRows(id: RemedyId, weighed: Weighed, it: RemedyDocument): WayDeta
   const rows: readonly (readonly [string, readonly string[]])[] = [
     ["Comes to", [standingWords(it), ...(it.until ? [`Make-do, until ${it.until} at the longest.`] : [])]],
     ["Refused", it.refused ? [it.refused.reason, `Instead: ${it.refused.instead.join("; ")}.`] : []],
-    ["Mind", mindOf(id, weighed)],
+    ["Mind", mindOf(id, weighed, it)],
     ["Look first", it.checks],
     ["Has to hold", it.conditions],
     ["Needs", it.needs],
@@ -144,15 +139,14 @@ function detailRows(id: RemedyId, weighed: Weighed, it: RemedyDocument): WayDeta
   return rows.filter(([, lines]) => lines.length > 0).map(([name, lines]) => ({ name, lines }));
 }
 
-/** The cautions that this way brings with it. */
-function mindOf(id: RemedyId, weighed: Weighed): readonly string[] {
+/** The cautions that this way brings with it, besides those that stand with the answer. */
+function mindOf(id: RemedyId, weighed: Weighed, { cautions }: RemedyDocument): readonly string[] {
   const remedy = weighed.remedies.find((it) => it.id === id);
-  const repair = weighed.repairs.find((it) => it.id === id);
   const sealed = remedy?.closure.heldOtherwise === true && remedy.window !== null;
-  const cut = repair?.estimate.chips !== undefined && repair.estimate.chips !== "none" && !repair.refused;
-  return cautionsByPlace(weighed).flatMap(({ where, text }) =>
-    (where === "sealant" && sealed) || (where === "cutting" && cut) ? [text] : [],
-  );
+  const all = cautionsByPlace(weighed);
+  const said = all.filter(({ where }) => where === "port").map(({ text }) => text);
+  const held = sealed ? all.filter(({ where }) => where === "sealant").map(({ text }) => text) : [];
+  return [...held, ...cautions.filter((it) => !said.includes(it))];
 }
 
 /** Every remedy and repair with its closure, where it has one that was weighed. */

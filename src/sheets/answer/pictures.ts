@@ -4,6 +4,7 @@ import { mean } from "../../mechanics/quantity/distribution.ts";
 import type { Quantity } from "../../mechanics/quantity/quantity.ts";
 import { valueIn } from "../../mechanics/quantity/quantity.ts";
 import { mm, Nm, one, turn } from "../../mechanics/quantity/unit.ts";
+import type { RemedyId } from "../../mechanics/remedies/method.ts";
 import type { PortCase } from "../../mechanics/remedies/portCase.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Repair } from "../../mechanics/remedies/repair.ts";
@@ -70,6 +71,14 @@ export function sectionOf(
     surface: closure.surface,
     insert,
   });
+}
+
+/** The section of a port with a remedy or repair done; null where it leaves nothing to draw a plug in. */
+export function sectionAfter(id: RemedyId, { portCase, remedies, repairs }: Weighed): PortSection | null {
+  const remedy = remedies.find((it) => it.id === id);
+  if (remedy) return sectionOf(portCase, remedy);
+  const repair = repairs.find((it) => it.id === id);
+  return repair?.closed && repair.repaired ? sectionOf(repair.repaired, repair.closed, repair.insert) : null;
 }
 
 /** The window bar of one closure; null where it is refused. */

@@ -41,8 +41,8 @@ export const assumedRow = ({ reading, value, source }: Assumption) => ({
   source: sourceText(source),
 });
 
-/** A caution, and where it belongs: to the port itself, to what is sealed with sealant, or to what is cut. */
-export type Caution = { readonly where: "port" | "sealant" | "cutting"; readonly text: string };
+/** A caution, and where it belongs: to the port itself, to a joint that sealant holds, to the laying of its bead, or to what is cut. */
+export type Caution = { readonly where: "port" | "sealant" | "bead" | "cutting"; readonly text: string };
 
 /** The cautions that belong to this answer, each where it stands, none as a wall. */
 export const cautions = (weighed: Weighed): readonly string[] => cautionsByPlace(weighed).map(({ text }) => text);
@@ -73,7 +73,7 @@ export function cautionsByPlace({ portCase, remedies, repairs, asFound, health }
       "sealant",
       "With sealant: the flange loses its clamp to embedding and heat, so the sealant and a lock hold the joint. Never tighten it again after the first heat.",
     );
-    say("sealant", "With sealant: thin bead, skin and eyes, ventilation; keep it off sensors and out of galleries.");
+    say("bead", "With sealant: thin bead, skin and eyes, ventilation; keep it off sensors and out of galleries.");
   }
   if (hurt && cuts)
     say(

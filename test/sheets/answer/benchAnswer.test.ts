@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { RemedyId } from "../../../src/mechanics/remedies/method.ts";
 import { answerDocument } from "../../../src/sheets/answer/answerDocument.ts";
 import { answerLines } from "../../../src/sheets/answer/answerLines.ts";
 import { benchAnswer, weighBench } from "../../../src/sheets/answer/benchAnswer.tsx";
@@ -72,6 +73,43 @@ describe("the bench says what the command line says", () => {
     expect([open.length, open.at(-1)?.id, open.at(-1)?.place]).toEqual([7, "wire coil", null]);
     const none = { ...unasked.weighed, ranking: [] };
     expect(benchWays(none, unasked.document, { open: null, all: false }).ways).toEqual([]);
+  });
+});
+
+describe("what a card opens to", () => {
+  const { weighed, document } = example;
+  const details = (id: RemedyId) => wayDetails(id, weighed, document);
+  const { ways } = benchWays(weighed, document, { open: null, all: true });
+
+  test("a repair that leaves a plug in a hole is drawn, small on its card and beside the port as found", () => {
+    for (const id of ["solid bushing", "next size"] as const) {
+      expect(ways.find((it) => it.id === id)?.section, id).toContain("<svg");
+      expect(details(id)?.windows, id).toContain("<svg");
+    }
+    expect(details("next size")?.beforeAfter).toContain("M22x1.5");
+    expect(details("solid bushing")?.beforeAfter).not.toContain("M22");
+    const { insert } = weighed.repairs.find(({ id }) => id === "solid bushing") ?? {};
+    const steel = [...(details("solid bushing")?.beforeAfter ?? "").matchAll(/class="steel bare" d="([^"]*)"/g)];
+    const edge = String((insert?.outer_mm ?? 0) / 2);
+    // Below the face, as far out as its thread: the head of the plug goes as far, but stands above it.
+    expect(steel.filter(([, path = "-"]) => path.includes(edge) && !path.includes("-"))).toHaveLength(1);
+    for (const id of ["wire coil", "new part"] as const) expect(details(id)?.beforeAfter, id).toBeNull();
+  });
+
+  test("every caution of a way stands once: with the answer, or in its details", () => {
+    const answered = benchAnswer(weighed, null, false).cautions;
+    for (const { id, name, cautions } of document.remedies) {
+      const own = details(id as RemedyId)?.rows.find((it) => it.name === "Mind")?.lines ?? [];
+      const all = [...answered, ...own];
+      expect(all.length, name).toBe(new Set(all).size);
+      for (const it of cautions) expect(all, name).toContain(it);
+    }
+    expect(details("welded and re-cut")?.rows.some((it) => it.name === "Mind")).toBe(false);
+    const glued = details("sealant, no washer")
+      ?.rows.find((it) => it.name === "Mind")
+      ?.lines.join(" ");
+    expect(glued).toContain("Never tighten it again after the first heat");
+    expect(glued?.match(/skin/g)).toHaveLength(1);
   });
 });
 
