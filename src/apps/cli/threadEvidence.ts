@@ -1,11 +1,15 @@
-import { normal } from "../../mechanics/quantity/distribution.ts";
-import { exact, type Quantity, reading, valueIn } from "../../mechanics/quantity/quantity.ts";
-import { inches, mm } from "../../mechanics/quantity/unit.ts";
+import type { ThreadEvidence } from "../../mechanics/threads/namingEvidence.ts";
 import {
-  GREATEST_WEAR_mm,
-  readingUncertainty_mm,
-  type ThreadEvidence,
-} from "../../mechanics/threads/namingEvidence.ts";
+  boreRead,
+  gapsRead,
+  hexagonsRead,
+  leafRead,
+  ordinaryWear,
+  outsideRead,
+  taperRead,
+  threadsPerInchFromText,
+  travelRead,
+} from "../../mechanics/threads/namingReadings.ts";
 import { countFromText } from "./counts.ts";
 import { meshFelt } from "./meshFelt.ts";
 import { mistaken } from "./mistake.ts";
@@ -34,7 +38,7 @@ export function threadEvidence(options: ThreadOptions): readonly [ThreadEvidence
     ...each(outside, (it) => outsideDiameter(it, worn)),
     ...each(options.gaps, gapsOnRule),
     ...gauge.map(pitchGauge),
-    ...each(options.bore, boreAtMouth),
+    ...each(options.bore, (it) => boreRead(length("--bore", "D_1", "18.4 mm", it))),
     ...each(options.travel, travelInTurns),
     ...each(options.taper, taperOver),
     ...each(options.meshes, meshFelt),
@@ -48,55 +52,34 @@ export function threadEvidence(options: ThreadOptions): readonly [ThreadEvidence
 const each = <A, B>(given: A | undefined, read: (it: A) => B): readonly B[] =>
   given === undefined ? [] : [read(given)];
 
-/** A length that was read with a standard uncertainty of `u_mm`. */
-function measured(option: string, symbol: string, example: string, text: string, u_mm: number): Quantity {
-  const { value } = positiveOption(option, symbol, "length", example, text);
-  return reading(symbol, normal(value / mm.inSI, u_mm), mm, option, "read");
-}
-
-const ordinaryWear = exact("w", GREATEST_WEAR_mm, mm, "the most that crests are taken to be worn (judgement)");
-
 function outsideDiameter(text: string, worn: string | true | undefined): ThreadEvidence {
-  const how = worn === undefined ? "caliper, clean" : "caliper, worn or dirty";
-  return {
-    type: "outside diameter",
-    diameter: measured("--outside", "d", "19.9 mm", text, readingUncertainty_mm[how]),
-    wearUpTo: typeof worn === "string" ? positiveOption("--worn", "w", "length", "0.1 mm", worn) : ordinaryWear,
-  };
+  const most = typeof worn === "string" ? positiveOption("--worn", "w", "length", "0.1 mm", worn) : ordinaryWear;
+  return outsideRead(length("--outside", "d", "19.9 mm", text), worn !== undefined, most);
 }
 
-const boreAtMouth = (text: string): ThreadEvidence => ({
-  type: "bore",
-  diameter: measured("--bore", "D_1", "18.4 mm", text, readingUncertainty_mm["inside jaws, bore"]),
-  wearUpTo: ordinaryWear,
+const length = (option: string, symbol: string, example: string, text: string) => ({
+  length: positiveOption(option, symbol, "length", example, text),
+  id: option,
 });
 
 /** "8 in 12.1 mm", "eight gaps in 12.1 mm": gaps from crest to crest along a rule. */
 function gapsOnRule(text: string): ThreadEvidence {
   const example = "8 in 12.1 mm";
-  const [said, length] = inTwo("--gaps", text, example);
+  const [said, along] = inTwo("--gaps", text, example);
   const count = countFromText(said.replace(/\s*gaps?$/i, ""));
   if (count === null || !Number.isInteger(count) || count < 1 || count > MOST_COUNTED)
     throw mistaken("--gaps", text, `1 to ${MOST_COUNTED} whole gaps, as "${example}"`);
-  return {
-    type: "gaps",
-    count,
-    length: measured("--gaps", "L", example, length, readingUncertainty_mm["rule, any length"]),
-  };
+  return gapsRead(count, length("--gaps", "L", example, along));
 }
 
 /** "5 turns in 7.6 mm", "two and a half turns in 3.8 mm". */
 function travelInTurns(text: string): ThreadEvidence {
   const example = "5 turns in 7.6 mm";
-  const [said, length] = inTwo("--travel", text, example);
+  const [said, along] = inTwo("--travel", text, example);
   const turns = countFromText(said.replace(/\s*turns?$/i, ""));
   if (turns === null || turns <= 0 || turns > MOST_COUNTED)
     throw mistaken("--travel", text, `up to ${MOST_COUNTED} turns, as "${example}"`);
-  return {
-    type: "travel",
-    turns,
-    length: measured("--travel", "L", example, length, readingUncertainty_mm["depth rod, travel"]),
-  };
+  return travelRead(turns, length("--travel", "L", example, along));
 }
 
 /** More than any plug has. */
@@ -106,26 +89,17 @@ const MOST_COUNTED = 60;
 function taperOver(text: string): ThreadEvidence {
   const example = "0.6 mm in 10 mm";
   const [change, over] = inTwo("--taper", text, example);
-  const read = quantityOption("--taper", "dd", "length", example, change);
-  const u_mm = Math.SQRT2 * readingUncertainty_mm["caliper, clean"];
-  return {
-    type: "taper",
-    change: reading("dd", normal(valueIn(mm, read), u_mm), mm, "--taper", "two diameters by caliper"),
-    over: measured("--taper", "l", example, over, readingUncertainty_mm["rule, any length"]),
-  };
+  const grown = { length: quantityOption("--taper", "dd", "length", example, change), id: "--taper" };
+  return taperRead(grown, length("--taper", "l", example, over));
 }
 
 /** "1.5 mm", "18/in", "not 1.25 mm": a leaf of the gauge that seats without light, or does not. */
 function pitchGauge(text: string): ThreadEvidence {
   const [, not, leaf = ""] = /^\s*(not\s+)?(.*?)\s*$/i.exec(text) ?? [];
-  const perInch = /^(\d+(?:[.,]\d+)?)\s*(?:\/|per\s|to the\s)\s*(?:in|inch|″|")$/i.exec(leaf)?.[1]?.replace(",", ".");
-  if (!/^\d/.test(leaf) || (perInch !== undefined && Number(perInch) === 0))
+  const perInch = threadsPerInchFromText(leaf);
+  if (!/^\d/.test(leaf) || (!perInch && /(?:\/|per\s|to the\s)\s*(?:in|inch|″|")$/i.test(leaf)))
     throw mistaken("--gauge", text, '"1.5 mm" or "18/in" for a leaf that seats, "not 1.25 mm" for one that does not');
-  const pitch =
-    perInch === undefined
-      ? positiveOption("--gauge", "P", "length", "1.5 mm", leaf)
-      : exact("P", 1 / Number(perInch), inches, "leaf");
-  return { type: "pitch gauge", leaf: pitch, seats: not === undefined };
+  return leafRead(perInch ?? positiveOption("--gauge", "P", "length", "1.5 mm", leaf), not === undefined);
 }
 
 /** Across the flats of this plug and of its sister. */
@@ -133,9 +107,7 @@ function hexagons(plug: string | undefined, sister: string | undefined): ThreadE
   if (plug === undefined) throw mistaken("--hexagon", null, "with --sister: across the flats of this plug");
   if (sister === undefined)
     throw mistaken("--sister", null, "with --hexagon: across the flats of the plug in the sound port");
-  const flats = (option: string, text: string): Quantity =>
-    measured(option, "s", "24 mm", text, readingUncertainty_mm["caliper, clean"]);
-  return { type: "hexagon", plug: flats("--hexagon", plug), sister: flats("--sister", sister) };
+  return hexagonsRead(length("--hexagon", "s", "24 mm", plug), length("--sister", "s", "24 mm", sister));
 }
 
 /** What stands before and after the "in" that is no inch. @throws InputMistake if it is not two. */

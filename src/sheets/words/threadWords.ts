@@ -14,21 +14,26 @@ export function threadLines(naming: ThreadNaming, evidence: readonly ThreadEvide
   const shown = candidatesBeside(naming);
   const width = Math.max(...shown.map(({ designation }) => designation.length));
   return [
-    nameLine(naming),
+    namingSentence(naming),
     ...naming.warnings.map((it) => warningSentence(it, evidence)),
     "",
     "Why",
     ...pitchLines(evidence),
-    ...shown.map((it) => `  ${it.designation.padEnd(width)}  ${reasons(it, evidence)}`),
+    ...shown.map((it) => `  ${it.designation.padEnd(width)}  ${candidateReasons(it, evidence)}`),
     "",
     "Next",
     `  ${separatingSentence(naming)}`,
     "",
     "Mind",
-    "  A plug must run in easily by hand all the way.",
-    "  Tight after a turn or two is the wrong thread or a hurt one: stop turning.",
+    ...spinFirst.map((it) => `  ${it}`),
   ];
 }
+
+/** What to mind before any force. */
+export const spinFirst: readonly string[] = [
+  "A plug must run in easily by hand all the way.",
+  "Tight after a turn or two is the wrong thread or a hurt one: stop turning.",
+];
 
 /** The first candidate, and the rivals that are shown beside it: three at most, two at least. */
 export function candidatesBeside({ candidates, rivals }: ThreadNaming): readonly ThreadCandidate[] {
@@ -39,7 +44,7 @@ export function candidatesBeside({ candidates, rivals }: ThreadNaming): readonly
 }
 
 /** "M22x1.5 (over 99 %)", or two names while the odds do not say which. */
-function nameLine({ candidates, showTwo }: ThreadNaming): string {
+export function namingSentence({ candidates, showTwo }: ThreadNaming): string {
   const [first, second] = candidates;
   if (!first || !second) return "";
   return showTwo
@@ -82,7 +87,7 @@ function pitchLines(evidence: readonly ThreadEvidence[]): readonly string[] {
 }
 
 /** Where its crest would lie on the rule, what it measures outside, and what of the readings does not fit it. */
-function reasons({ thread, pieces }: ThreadCandidate, evidence: readonly ThreadEvidence[]): string {
+export function candidateReasons({ thread, pieces }: ThreadCandidate, evidence: readonly ThreadEvidence[]): string {
   const { P_mm, outside_mm } = thread;
   const counted = evidence.find((it) => it.type === "gaps");
   const gaps = counted?.count ?? ORDINARY_GAPS;
