@@ -49,6 +49,10 @@ export const humidityFelt = (felt: HumidityByFeel, id: string): Quantity =>
 export const humidityRead = (value_percent: number, id: string): Quantity =>
   reading("RH", normal(value_percent, 7), percent, id, "gauge");
 
+/** The humidity of a share that was read off a gauge; null where it is no share of up to 100 %. */
+export const humidityOfShare = (share: Quantity, id: string): Quantity | null =>
+  share.unit.symbol === "%" && share.value >= 0 && share.value <= 1 ? humidityRead(valueIn(percent, share), id) : null;
+
 const magnus = numericalFormula(
   "e_s = 6.112 * exp(17.62 * T / (243.12 + T))",
   { T: degC, e_s: mbar },

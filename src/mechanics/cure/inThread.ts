@@ -1,8 +1,8 @@
 import { formula } from "../quantity/formula.ts";
-import { exact, type Quantity } from "../quantity/quantity.ts";
+import { exact, type Quantity, valueIn } from "../quantity/quantity.ts";
 import { d, mm, one } from "../quantity/unit.ts";
 import { judgement, sourceText } from "../tables/source.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
+import { type MetricThread, metricThread } from "../threads/metricThread.ts";
 import type { Air } from "./air.ts";
 import { type CureTime, depthAfter, type FrontSpeed, timeToDepth } from "./front.ts";
 
@@ -42,6 +42,29 @@ export function cureInThread(
     credit: "the bead under the head or at the mouth",
   };
 }
+
+/** The plain truth for every way a thread may lie. */
+export type CureByFit = {
+  readonly depth_mm: number;
+  readonly straightGap: CureInThread;
+  readonly slack: CureInThread;
+  readonly flankOnFlank: CureInThread;
+};
+
+/** When sealant cures inside a thread however it lies; without a thread or depth, 10 mm inside an ordinary port thread. */
+export function cureByFit(thread: MetricThread | null, depth: Quantity | null, air: Air, front: FrontSpeed): CureByFit {
+  const at = (fit: ThreadFit): CureInThread =>
+    cureInThread(thread ?? portThread, depth ?? insideDepth, fit, air, front);
+  return {
+    depth_mm: valueIn(mm, depth ?? insideDepth),
+    straightGap: at("straight gap"),
+    slack: at("slack"),
+    flankOnFlank: at("flank on flank"),
+  };
+}
+
+const portThread = metricThread(20, 1.5);
+const insideDepth = exact("l", 10, mm, "10 mm inside the thread");
 
 /** The way along the thread over the way along its axis. */
 function detourOf({ P, d_2 }: MetricThread, fit: ThreadFit): Quantity {

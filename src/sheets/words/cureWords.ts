@@ -1,6 +1,6 @@
 import type { CureClocks, CureNote } from "../../mechanics/cure/clocks.ts";
 import type { CureTime } from "../../mechanics/cure/front.ts";
-import type { CureInThread } from "../../mechanics/cure/inThread.ts";
+import type { CureByFit, CureInThread } from "../../mechanics/cure/inThread.ts";
 import type { LabelCheck } from "../../mechanics/cure/label.ts";
 import { type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { d, h, min } from "../../mechanics/quantity/unit.ts";
@@ -20,12 +20,7 @@ import { forbidden, labelLines } from "./labelWords.ts";
 export type CureFound = {
   readonly clocks: CureClocks;
   readonly closed: Date | null;
-  readonly inside: {
-    readonly depth_mm: number;
-    readonly straightGap: CureInThread;
-    readonly slack: CureInThread;
-    readonly flankOnFlank: CureInThread;
-  };
+  readonly inside: CureByFit;
   readonly bead: BeadInWords | null;
   readonly onThread: OnThreadInWords | null;
   readonly paste: PasteInWords | null;
@@ -43,25 +38,19 @@ type AsTyped = { readonly useBy?: string };
 /** The two clocks, why they stand where they do, and the plain truth about the inside of a thread. */
 export function cureLines(it: CureFound, { useBy }: AsTyped): readonly string[] {
   const { clocks, closed, inside, bead, onThread, paste, label, heat } = it;
-  const { mayBeSplashed, curedThrough, slowness, notes } = clocks;
-  const slower = slowness.value >= 1 ? "times as slow as" : "times the time of";
   const tube = { checks: label, useBy: useBy ?? null, silicone: true };
   return [
     ...forbidden(tube),
     ...(heat?.verdict === "too hot" ? [`Not silicone: ${heat.hottest} is more than it bears.`] : []),
-    `May be splashed: ${clockText(mayBeSplashed.time, closed)}.`,
-    `Cured through: ${clockText(curedThrough.likely, closed)} (${span(curedThrough)}).`,
+    ...clockSentences(clocks, closed),
     ...(bead ? beadLines(bead) : []),
     ...(onThread ? [onThreadLine(onThread)] : []),
     "",
     "Why",
-    `  ${becauseWords[mayBeSplashed.because]}`,
-    `  This air is ${slowness.value.toPrecision(2)} ${slower} the 23 °C and 50 % that labels speak of.`,
-    `  Inside a thread it stays soft: ${inside.depth_mm} mm deep takes ${span(inside.straightGap.time)} in a straight gap and ${span(inside.slack.time)} in a slack thread.`,
-    `  Where flank lies on flank it ${insideWords[inside.flankOnFlank.verdict]}. Do not count on it for strength.`,
+    ...cureWhy(clocks, inside).map((line) => `  ${line}`),
     ...(paste ? [`  ${pasteLine(paste)}`] : []),
     ...(heat?.verdict === "bears it" ? [`  Silicone bears ${heat.hottest}.`] : []),
-    ...notes.map((note) => `  ${noteWords[note]}`),
+    ...cureNotes(clocks).map((line) => `  ${line}`),
     "",
     "Ask the label",
     ...labelLines(tube).map((line) => `  ${line}`),
@@ -72,6 +61,25 @@ export function cureLines(it: CureFound, { useBy }: AsTyped): readonly string[] 
     "  An estimate to help a competent person; the maker's sheet of the sealant comes first.",
   ];
 }
+
+/** The two clocks, one sentence each. */
+export const clockSentences = ({ mayBeSplashed, curedThrough }: CureClocks, closed: Date | null): readonly string[] => [
+  `May be splashed: ${clockText(mayBeSplashed.time, closed)}.`,
+  `Cured through: ${clockText(curedThrough.likely, closed)} (${span(curedThrough)}).`,
+];
+
+/** Why the clocks stand where they do, and the plain truth about the inside of a thread. */
+export function cureWhy({ mayBeSplashed, slowness }: CureClocks, inside: CureByFit): readonly string[] {
+  const slower = slowness.value >= 1 ? "times as slow as" : "times the time of";
+  return [
+    becauseWords[mayBeSplashed.because],
+    `This air is ${slowness.value.toPrecision(2)} ${slower} the 23 °C and 50 % that labels speak of.`,
+    `Inside a thread it stays soft: ${inside.depth_mm} mm deep takes ${span(inside.straightGap.time)} in a straight gap and ${span(inside.slack.time)} in a slack thread.`,
+    `Where flank lies on flank it ${insideWords[inside.flankOnFlank.verdict]}. Do not count on it for strength.`,
+  ];
+}
+
+export const cureNotes = ({ notes }: CureClocks): readonly string[] => notes.map((note) => noteWords[note]);
 
 /** "in 3 h 10 min", or the clock time where it is known when the joint was closed; rounded up, never down. */
 export function clockText(time: Quantity, closed: Date | null): string {

@@ -33,6 +33,12 @@ export type LevelInWords = {
   readonly assumed: readonly { readonly reading: string; readonly value: string; readonly source: string }[];
 };
 
+/** What a fall of the level has to be before it tells what a millimetre holds. */
+export const acceptedFall = (it: Exclude<Calibration, { type: "known" }>): string =>
+  it.type === "fall too small"
+    ? `at least ${(Math.ceil(10 * it.least_mm) / 10).toFixed(1)} mm: draw more`
+    : "a level that fell";
+
 /** The level in a few lines: how far down, how much that is, what a millimetre holds and how firmly that is known. */
 export function levelLines(it: LevelInWords): readonly string[] {
   return [

@@ -1,16 +1,16 @@
 import type { Command } from "commander";
-import { type Air, humidityFelt, humidityRead } from "../../../mechanics/cure/air.ts";
+import { type Air, humidityFelt, humidityOfShare } from "../../../mechanics/cure/air.ts";
 import { cureClocks } from "../../../mechanics/cure/clocks.ts";
 import { ordinaryFront } from "../../../mechanics/cure/front.ts";
-import { type CureInThread, cureInThread, type ThreadFit } from "../../../mechanics/cure/inThread.ts";
+import { cureByFit } from "../../../mechanics/cure/inThread.ts";
 import { heatVerdict, reopening } from "../../../mechanics/cure/label.ts";
 import { blowOut, pasteHolds } from "../../../mechanics/cure/pasteHold.ts";
-import { as, exact, type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts";
-import { h, kPa, min, mm, percent } from "../../../mechanics/quantity/unit.ts";
+import { as, type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts";
+import { h, kPa, min } from "../../../mechanics/quantity/unit.ts";
 import { type Step, working } from "../../../mechanics/quantity/working.ts";
 import { sourceText } from "../../../mechanics/tables/source.ts";
-import { metricThread } from "../../../mechanics/threads/metricThread.ts";
 import { cureClockSvg } from "../../../sheets/answer/cureClockSvg.tsx";
+import { closedAtFromText } from "../../../sheets/sums/closedAt.ts";
 import { type CureFound, cureLines } from "../../../sheets/words/cureWords.ts";
 import { stillAsked } from "../../../sheets/words/labelWords.ts";
 import { writeSvg } from "../files.ts";
@@ -109,17 +109,13 @@ function answer(options: Options): void {
 }
 
 /** The plain truth is told for the thread that is given, or for 10 mm inside an ordinary port thread. */
-function insideOf({ thread, engaged }: Options, air: Air): CureFound["inside"] {
-  const size = thread === undefined ? portThread : threadOption("--thread", thread);
-  const depth = engaged === undefined ? insideDepth : positiveOption("--engaged", "l", "length", "10 mm", engaged);
-  const at = (fit: ThreadFit): CureInThread => cureInThread(size, depth, fit, air, ordinaryFront);
-  return {
-    depth_mm: valueIn(mm, depth),
-    straightGap: at("straight gap"),
-    slack: at("slack"),
-    flankOnFlank: at("flank on flank"),
-  };
-}
+const insideOf = ({ thread, engaged }: Options, air: Air): CureFound["inside"] =>
+  cureByFit(
+    thread === undefined ? null : threadOption("--thread", thread),
+    engaged === undefined ? null : positiveOption("--engaged", "l", "length", "10 mm", engaged),
+    air,
+    ordinaryFront,
+  );
 
 function pasteOf({ gap, pressure }: Options, width: Quantity): CureFound["paste"] {
   if (gap === undefined) {
@@ -137,17 +133,14 @@ const heatOf = ({ hottest }: Options): CureFound["heat"] =>
     ? null
     : { hottest, ...heatVerdict("silicone", quantityOption("--hottest", "T", "temperature", "120 °C", hottest)) };
 
-const portThread = metricThread(20, 1.5);
-const insideDepth = exact("l", 10, mm, "10 mm inside the thread");
-
 function airOf({ temperature, humidity }: Options): Air {
   const T = quantityOption("--temperature", "T", "temperature", "12 °C", temperature);
   if (humidity === "dry" || humidity === "normal" || humidity === "damp")
     return { T, RH: humidityFelt(humidity, "--humidity") };
-  const RH = positiveOption("--humidity", "RH", "plain number", "65 %", humidity);
-  if (RH.value > 1 || RH.unit.symbol !== "%")
-    throw mistaken("--humidity", humidity, 'a share up to 100 %, as "65 %", or dry, normal, damp');
-  return { T, RH: humidityRead(valueIn(percent, RH), "--humidity") };
+  const share = positiveOption("--humidity", "RH", "plain number", "65 %", humidity);
+  const RH = humidityOfShare(share, "--humidity");
+  if (!RH) throw mistaken("--humidity", humidity, 'a share up to 100 %, as "65 %", or dry, normal, damp');
+  return { T, RH };
 }
 
 function edgesOf(text: string): "one edge" | "both edges" {
@@ -155,12 +148,10 @@ function edgesOf(text: string): "one edge" | "both edges" {
   return `${text} edge${text === "both" ? "s" : ""}` as "one edge" | "both edges";
 }
 
-/** The joint was closed at a clock time of the place; it is reckoned with as if it were one without a zone. */
 function closedAt(text: string | undefined): Date | null {
   if (text === undefined) return null;
-  const at = new Date(`${text}Z`);
-  if (!/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/.test(text) || Number.isNaN(at.getTime()))
-    throw mistaken("--closed", text, "a day and a time as 2026-11-25T11:40");
+  const at = closedAtFromText(text, null);
+  if (!at) throw mistaken("--closed", text, "a day and a time as 2026-11-25T11:40");
   return at;
 }
 

@@ -1,15 +1,14 @@
 import { type Command, Option } from "commander";
-import { dropVolume, oilSurfaceTension, ordinaryDrop } from "../../../mechanics/fluid/drop.ts";
-import { dripFlow, type Range } from "../../../mechanics/fluid/dropCount.ts";
+import { ordinaryDrop } from "../../../mechanics/fluid/drop.ts";
+import type { Range } from "../../../mechanics/fluid/dropCount.ts";
 import { caseMetals } from "../../../mechanics/fluid/expansionInCase.ts";
-import { fallFor } from "../../../mechanics/fluid/leakDistance.ts";
-import { type Lasting, type LeakTriage, leakTriage, stopSigns } from "../../../mechanics/fluid/leakTriage.ts";
-import { drawBack } from "../../../mechanics/fluid/levelVolumes.ts";
-import { exact, type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts";
-import { d, degC, kg_m3, ml, ml_d, mm } from "../../../mechanics/quantity/unit.ts";
-import { type Step, working } from "../../../mechanics/quantity/working.ts";
+import { type Lasting, stopSigns } from "../../../mechanics/fluid/leakTriage.ts";
+import { type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts";
+import { d, ml_d, mm } from "../../../mechanics/quantity/unit.ts";
+import type { Step } from "../../../mechanics/quantity/working.ts";
 import { leakClasses, leakClassSources, leakSights } from "../../../mechanics/tables/leakClasses.ts";
 import { sourceText } from "../../../mechanics/tables/source.ts";
+import { dripInWords, dripWorking, dropFromLip } from "../../../sheets/sums/dripInWords.ts";
 import { callerText, classLines, type DripInWords, dripLines } from "../../../sheets/words/leakWords.ts";
 import { mistaken } from "../mistake.ts";
 import { positiveOption } from "../options.ts";
@@ -134,25 +133,16 @@ function drip(options: Options): void {
   if (options.in === undefined) throw mistaken("--in", null, 'the time the drops were counted in, as "10 min"');
   if (!/^\d{1,6}$/.test(options.drops)) throw mistaken("--drops", options.drops, "a whole number of drops, as 7");
   const time = positiveOption("--in", "t", "time", "10 min", options.in);
-  const drops = Number(options.drops);
-  const flow = dripFlow({ drops, time, id: "--drops" }, dropOf(options.lipRadius), 0.95);
-  const perHeight = options.perMm
-    ? positiveOption("--per-mm", "k", "volume per length", "22 ml/mm", options.perMm)
-    : null;
-  const margin = marginOf(perHeight, options.toLimit);
-  const answers = { stopSigns: signsOf(options.signs), breather: options.breather ?? null };
-  const triage = leakTriage(answers, margin ?? exact("V", 0, ml, "no limit given"), flow);
-  // Without a margin nothing can be said of days; signs and questions stand all the same.
-  const told = margin || (triage.type !== "lasts" && triage.type !== "margin used up") ? triage : null;
-  const fallADay = perHeight && { bySize: fallOf(flow.bySize, perHeight), honest: fallOf(flow.honest, perHeight) };
-  const found: DripInWords = { drops, flow, triage: told, fallADay };
-  const steps = working(
-    flow.flow,
-    ...ends(flow.bySize),
-    ...ends(flow.honest),
-    ...daysOf(told),
-    ...(fallADay ? ends(fallADay.bySize) : []),
-  );
+  const found = dripInWords({
+    drops: Number(options.drops),
+    time,
+    id: "--drops",
+    drop: dropOf(options.lipRadius),
+    perHeight: options.perMm ? positiveOption("--per-mm", "k", "volume per length", "22 ml/mm", options.perMm) : null,
+    aboveLimit: options.toLimit ? positiveOption("--to-limit", "h", "length", "8 mm", options.toLimit) : null,
+    answers: { stopSigns: signsOf(options.signs), breather: options.breather ?? null },
+  });
+  const steps = dripWorking(found);
   print(options.json ?? false, document(found, steps), [
     ...dripLines(found),
     ...(options.working ? workingLines(steps) : []),
@@ -162,23 +152,9 @@ function drip(options: Options): void {
 function dropOf(lipRadius: string | undefined) {
   if (lipRadius === undefined) return ordinaryDrop;
   const r = positiveOption("--lip-radius", "r", "length", "2 mm", lipRadius);
-  const rho = exact("rho", 877, kg_m3, "gear oil at 20 °C (from memory)");
-  const found = dropVolume(r, oilSurfaceTension(exact("T", 20, degC, "taken: the oil as it drips, parked")), rho);
-  if (found.ok) return found.drop;
+  const drop = dropFromLip(r);
+  if (drop) return drop;
   throw mistaken("--lip-radius", lipRadius, "a lip of about 0.5 to 6 mm: outside it the law of drops does not hold");
-}
-
-/** What the level holds above its limit; null where one of the two was not given. */
-function marginOf(perHeight: Quantity | null, toLimit: string | undefined): Quantity | null {
-  if (toLimit === undefined) return null;
-  const above = positiveOption("--to-limit", "h", "length", "8 mm", toLimit);
-  return perHeight && drawBack(perHeight, above, exact("h_L", 0, mm, "counted from the limit"));
-}
-
-/** The fall of the level that what is lost in a day makes. */
-function fallOf({ low, high }: Range, k: Quantity): Range {
-  const inADay = (Q: Quantity): Quantity => fallFor(exact("V", valueIn(ml_d, Q), ml, "lost in a day"), k);
-  return { low: inADay(low), high: inADay(high) };
 }
 
 function signsOf(text: string | undefined) {
@@ -192,13 +168,6 @@ function signsOf(text: string | undefined) {
 }
 
 const ends = ({ low, high }: Range): readonly Quantity[] => [low, high];
-
-const daysOf = (triage: LeakTriage | null): readonly Quantity[] =>
-  triage?.type === "lasts"
-    ? [triage.parked, triage.parkedHonest, triage.driven]
-        .flatMap(({ low, high }) => [low, high])
-        .filter((it) => it !== null)
-    : [];
 
 function document(found: DripInWords, steps: readonly Step[]) {
   const { flow, triage, fallADay, drops } = found;

@@ -1,5 +1,6 @@
 import { type Command, Option } from "commander";
 import { caseMetals } from "../../../mechanics/fluid/expansionInCase.ts";
+import { shapes } from "../../../mechanics/fluid/levelByShape.ts";
 import { type Quantity, standardUncertainty, valueIn } from "../../../mechanics/quantity/quantity.ts";
 import { ml, ml_mm, mm } from "../../../mechanics/quantity/unit.ts";
 import { type Step, working } from "../../../mechanics/quantity/working.ts";
@@ -9,7 +10,6 @@ import { writeSvg } from "../files.ts";
 import { mistaken } from "../mistake.ts";
 import { digits, print, workingLines } from "../print.ts";
 import { type LevelOptions, levelFound } from "./levelFound.ts";
-import { shapes } from "./levelShape.ts";
 
 type Options = LevelOptions & { readonly svg?: string; readonly working?: boolean; readonly json?: boolean };
 

@@ -1,25 +1,22 @@
-import { type Calibration, calibration } from "../../../mechanics/fluid/levelCalibration.ts";
+import { calibrationByDraw } from "../../../mechanics/fluid/levelByDraw.ts";
+import type { ShapeFound } from "../../../mechanics/fluid/levelByShape.ts";
+import type { Calibration } from "../../../mechanics/fluid/levelCalibration.ts";
 import { levelAtReference } from "../../../mechanics/fluid/levelHotCold.ts";
 import {
   allowedBelowLip,
   type FillTarget,
   fillTargetDoubtful,
-  levelVerdict,
-  lip,
-  overflow,
   standsAboveLip,
 } from "../../../mechanics/fluid/levelLip.ts";
-import { levelReading, volumeReading } from "../../../mechanics/fluid/levelReadings.ts";
-import { drawBack, strokes } from "../../../mechanics/fluid/levelVolumes.ts";
+import { levelReading } from "../../../mechanics/fluid/levelReadings.ts";
 import { flippedReading, type LevelOnTheLevel, levelOnTheLevel } from "../../../mechanics/fluid/tilt.ts";
-import { normal } from "../../../mechanics/quantity/distribution.ts";
-import { as, exact, type Quantity, reading, valueIn } from "../../../mechanics/quantity/quantity.ts";
-import { deg, ml, mm } from "../../../mechanics/quantity/unit.ts";
-import { volumeFigure } from "../../../sheets/words/levelFigures.ts";
-import type { LevelInWords } from "../../../sheets/words/levelWords.ts";
+import { as, exact, type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts";
+import { deg, mm } from "../../../mechanics/quantity/unit.ts";
+import { levelInWords } from "../../../sheets/sums/levelInWords.ts";
+import { acceptedFall, type LevelInWords } from "../../../sheets/words/levelWords.ts";
 import { mistaken } from "../mistake.ts";
 import { positiveOption, quantityOption } from "../options.ts";
-import { type ShapeFound, type ShapeOptions, shapeFound } from "./levelShape.ts";
+import { type ShapeOptions, shapeFound } from "./levelShape.ts";
 import { riseTo, type WarmthOptions, warmthAssumed } from "./levelWarmth.ts";
 
 export type LevelOptions = ShapeOptions &
@@ -57,10 +54,7 @@ export function levelFound(options: LevelOptions): LevelInWords {
   const cold = level && options.oil !== undefined ? atReference(level, options.oil, perHeight, options) : null;
   const lowest = options.allowed ? negative("--allowed", "h_min", options.allowed) : allowedBelowLip;
   const fillTarget = fillTargetOf(options, perHeight, lowest);
-  const target = options.target ? negative("--target", "h_t", options.target) : (fillTarget?.level ?? null);
-  const now = cold?.level ?? level;
-  const poured = options.pour ? positiveOption("--pour", "V_f", "volume", "200 ml", options.pour) : null;
-  return {
+  return levelInWords({
     perHeight,
     calibration: known,
     shape: shape?.contents ?? null,
@@ -69,11 +63,10 @@ export function levelFound(options: LevelOptions): LevelInWords {
     level,
     cold,
     lowest,
-    verdict: now && levelVerdict(now, lowest),
-    toLip: now && drawBack(perHeight, now, lip),
     fillTarget,
-    toTarget: now && target && drawnTo(target, drawBack(perHeight, now, target), options.syringe),
-    overflow: poured && level ? { ...overflow(perHeight, level, poured), poured } : null,
+    target: options.target ? negative("--target", "h_t", options.target) : null,
+    poured: options.pour ? positiveOption("--pour", "V_f", "volume", "200 ml", options.pour) : null,
+    syringe: positiveOption("--syringe", "V", "volume", "60 ml", options.syringe),
     assumed: [
       ...(options.ranOut ? [puddleAssumed] : []),
       ...(options.allowed || !read
@@ -81,7 +74,7 @@ export function levelFound(options: LevelOptions): LevelInWords {
         : [{ reading: "lowest allowed", value: "5 mm below", source: "common practice" }]),
       ...(cold || typeof options.doubtful === "string" ? warmthAssumed(options) : []),
     ],
-  };
+  });
 }
 
 /** A millimetre is known in one way: two ways would have to agree, and one of them would go unheard. */
@@ -121,33 +114,16 @@ function needsBelow(options: LevelOptions): void {
     if (text !== undefined) throw mistaken("--below", null, `the level as it was read, as "8 mm", with ${name}`);
 }
 
-/** Two readings against the lip whose difference is what the level fell; the wire hook reads each to half a millimetre. */
 function calibrated({ drawn, fallen, fill }: LevelOptions): Extract<Calibration, { type: "known" }> {
   if (!drawn) throw mistaken("--drawn", null, "--drawn and --fallen together, or --per-mm, or --shape");
   if (!fallen) throw mistaken("--fallen", null, 'what the level fell by --drawn, as "2.7 mm"');
   const volume = positiveOption("--drawn", "V", "volume", "60 ml", drawn);
   const fall = positiveOption("--fallen", "Dh", "length", "2.7 mm", fallen);
   const whole = fill ? positiveOption("--fill", "V_fill", "volume", "2.4 L", fill) : null;
-  const at = (symbol: string, value: number): Quantity =>
-    reading(symbol, normal(value, hookTwice_mm), mm, symbol, "wire hook, one lip");
-  const known = calibration(
-    volumeReading(valueIn(ml, volume), ml, "60 ml syringe", "--drawn"),
-    at("h_1", 0),
-    at("h_2", -valueIn(mm, fall)),
-    whole,
-  );
+  const known = calibrationByDraw(volume, fall, whole);
   if (known.type === "known") return known;
-  throw mistaken(
-    "--fallen",
-    fallen,
-    known.type === "fall too small"
-      ? `at least ${(Math.ceil(10 * known.least_mm) / 10).toFixed(1)} mm: draw more`
-      : "a level that fell",
-  );
+  throw mistaken("--fallen", fallen, acceptedFall(known));
 }
-
-/** Two readings at one lip by the same hand tell their difference better than either tells the level. */
-const hookTwice_mm = 0.5;
 
 const below = (text: string): Quantity =>
   levelReading(-valueIn(mm, quantityOption("--below", "h", "length", "8 mm", text)), mm, "wire hook", "--below");
@@ -209,10 +185,4 @@ function fillTargetOf(options: LevelOptions, perHeight: Quantity, lowest: Quanti
   if (target !== undefined) throw mistaken("--target", target, "nothing beside --doubtful, which says where to fill");
   const hot = doubtful === true ? null : riseTo({ name: "--doubtful", text: doubtful }, perHeight, options);
   return fillTargetDoubtful(hot, lowest);
-}
-
-/** Strokes of the volume as it is said, so that the two agree to the millilitre. */
-function drawnTo(target: Quantity, volume: Quantity, syringe: string): NonNullable<LevelInWords["toTarget"]> {
-  const holds = positiveOption("--syringe", "V", "volume", "60 ml", syringe);
-  return { target, volume, strokes: strokes(exact("V", volumeFigure(volume), ml, "as said"), holds) };
 }
