@@ -2,8 +2,8 @@ import { useComputed } from "@preact/signals";
 import type { BenchSign } from "../../../sheets/answer/benchAnswer.tsx";
 import { signWords, startSentence, unreadSentence, wantedSentence } from "../../../sheets/words/benchWords.ts";
 import { InView } from "../kit/InView.tsx";
-import { jumpTo } from "../kit/jump.ts";
-import { fieldId } from "../kit/NumberField.tsx";
+import { Mind } from "../kit/Mind.tsx";
+import { Next } from "../kit/Next.tsx";
 import { Picture } from "../kit/Picture.tsx";
 import { answer, fault, lookAtPictures, mistakes, wanted } from "./benchState.ts";
 import { Odds } from "./Odds.tsx";
@@ -48,7 +48,7 @@ export function Answer() {
         <Pictures />
         <Odds />
       </InView>
-      <Cautions />
+      <Mind cautions={answer.value?.cautions ?? []} />
     </section>
   );
 }
@@ -92,43 +92,12 @@ function NoAnswer() {
   );
 }
 
-/** What to do next; a tap goes there. */
-function Next({ sentence, field }: { readonly sentence: string; readonly field: string | null }) {
-  return (
-    <p class="next">
-      <span>
-        <b>Next</b> {sentence}
-      </span>
-      {field !== null && (
-        <button type="button" class="plain" onClick={() => jumpTo(fieldId(field))}>
-          Go there
-        </button>
-      )}
-    </p>
-  );
-}
-
 function Pictures() {
   const pictures = answer.value?.pictures ?? null;
   return (
     <div class="pictures">
       {pictures && <Picture svg={pictures.section} kind="sheet" />}
       {pictures?.window && <Picture svg={pictures.window} kind="sheet" />}
-    </div>
-  );
-}
-
-function Cautions() {
-  const cautions = answer.value?.cautions ?? [];
-  if (cautions.length === 0) return null;
-  return (
-    <div class="cautions">
-      <h3>Mind</h3>
-      <ul>
-        {cautions.map((it) => (
-          <li key={it}>{it}</li>
-        ))}
-      </ul>
     </div>
   );
 }

@@ -1,6 +1,5 @@
-import { useSignal } from "@preact/signals";
-import type { ComponentChildren } from "preact";
 import type { BenchPapers, Paragraph } from "../../../sheets/answer/benchPapers.ts";
+import { Sheet } from "../kit/Sheet.tsx";
 import { answer, rest } from "./benchState.ts";
 import { WorkingSteps } from "./WorkingSteps.tsx";
 
@@ -58,24 +57,6 @@ function Sheets(papers: BenchPapers) {
         </Sheet>
       )}
     </>
-  );
-}
-
-/** A paper is written out only while somebody reads it: every step of a stepper would write it anew. */
-function Sheet({ title, children }: { readonly title: string; readonly children: () => ComponentChildren }) {
-  const open = useSignal(false);
-  return (
-    <details
-      class="fold"
-      onToggle={(event) => {
-        open.value = event.currentTarget.open;
-      }}
-    >
-      <summary>
-        <h3>{title}</h3>
-      </summary>
-      {open.value && children()}
-    </details>
   );
 }
 

@@ -4,6 +4,7 @@ import type { BenchAnswer } from "../../../sheets/answer/benchAnswer.tsx";
 import { type InputProblem, mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { startedEngine } from "../engine/engine.ts";
 import type { EngineReply, EngineRest } from "../engine/messages.ts";
+import { today } from "../kit/clock.ts";
 import { keep, kept } from "../kit/saved.ts";
 import { exampleDay, exampleTexts } from "./exampleTexts.ts";
 import { benchName, type ListName, placesOf, type Texts, type WrittenBench, writtenCase } from "./writtenCase.ts";
@@ -203,12 +204,6 @@ export function removeElement(list: ListName, at: number): void {
   laid.value++;
   changed();
 }
-
-const today = (): string => {
-  const now = new Date();
-  const two = (n: number): string => String(n).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-};
 
 for (const [name, value] of Object.entries(keptBench?.texts ?? {})) text(name).value = value;
 addEventListener("pagehide", keepNow);

@@ -1,0 +1,13 @@
+const two = (n: number): string => String(n).padStart(2, "0");
+
+/** The day by the clock of this device, as 2026-11-25. */
+export function today(): string {
+  const now = new Date();
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** The day and the time by the clock of this device, as "2026-11-25 11:40". */
+export function clockNow(): string {
+  const now = new Date();
+  return `${today()} ${two(now.getHours())}:${two(now.getMinutes())}`;
+}
