@@ -15,11 +15,15 @@ export const signWords: Readonly<Record<BenchSign, string>> = {
 export const startSentence = "Say what it is, its thread and its metal, and count the turns: the answer stands here.";
 
 /** What is still wanted before anything can be weighed: "Still wanted: thread, case made of." */
-export const wantedSentence = (fields: readonly string[]): string => `Still wanted: ${fields.map(labelOf).join(", ")}.`;
+export const wantedSentence = (fields: readonly string[]): string => stillWanted(fields.map(labelOf));
 
 /** Which fields cannot be read; the figures of before do not hold for what is typed now. */
-export const unreadSentence = (fields: readonly string[]): string =>
-  `Cannot be read: ${fields.map(labelOf).join(", ")}. No answer stands until it is mended.`;
+export const unreadSentence = (fields: readonly string[]): string => cannotBeRead(fields.map(labelOf));
+
+/** The same of fields by their labels. */
+export const stillWanted = (labels: readonly string[]): string => `Still wanted: ${labels.map(inSentence).join(", ")}.`;
+export const cannotBeRead = (labels: readonly string[]): string =>
+  `Cannot be read: ${labels.map(inSentence).join(", ")}. No answer stands until it is mended.`;
 
 /** Under every answer. */
 export const standing =
@@ -29,8 +33,12 @@ export const standing =
 function labelOf(field: string): string {
   const name = field.replace(/\.\d+(?=\.|$)/g, "");
   const label = (fieldWords as Readonly<Record<string, { readonly label: string }>>)[name]?.label ?? name;
-  return label.replace(/\?$/, "").replace(/^(?!I )[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
+  return label;
 }
+
+/** A label inside a sentence: without its question mark, in small letters. */
+const inSentence = (label: string): string =>
+  label.replace(/\?$/, "").replace(/^(?!I )[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
 
 /** Over the row of what can be done. */
 export const offeredHint =

@@ -1,5 +1,6 @@
 import type { ComponentType } from "preact";
 import { BenchPage } from "../bench/BenchPage.tsx";
+import { lazily } from "../kit/lazily.tsx";
 
 /** A place of a page that a thumb jumps to: the id of its heading, and the word on the bar. */
 export type Place = { readonly id: string; readonly word: string };
@@ -26,4 +27,19 @@ export const benches: readonly [Bench, ...Bench[]] = [
       { id: "papers", word: "Papers" },
     ],
   },
+  {
+    path: "/thread",
+    name: "Which thread",
+    Page: lazily(async () => (await import("../sums/threadPage.ts")).ThreadPage),
+    places: sumPlaces("plug"),
+  },
 ];
+
+/** The places of a bench of one sum; its readings begin at the heading `first`. */
+function sumPlaces(first: string): readonly Place[] {
+  return [
+    { id: first, word: "Read" },
+    { id: "answer", word: "Answer" },
+    { id: "behind", word: "Working" },
+  ];
+}

@@ -1,0 +1,97 @@
+import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import type { SumAnswer, SumName } from "../../../sheets/sums/sumAnswer.ts";
+import type { SumTexts } from "../../../sheets/sums/sumField.ts";
+import { type InputProblem, mistakeSentence } from "../../../sheets/words/problemWords.ts";
+import { today } from "../kit/clock.ts";
+import { keep, kept } from "../kit/saved.ts";
+import { startedSums } from "./sumEngine.ts";
+
+/** What is kept of a bench between two openings: every text as it was typed, and what stood open. */
+type KeptSum = { readonly texts: SumTexts; readonly open: readonly string[] };
+
+/** What stands on one bench, and what it comes to. */
+export type SumState = {
+  readonly text: (field: string) => Signal<string>;
+  readonly give: (field: string, text: string) => void;
+  readonly clear: () => void;
+  readonly started: ReadonlySignal<boolean>;
+  readonly opened: Signal<ReadonlySet<string>>;
+  readonly answer: Signal<SumAnswer | null>;
+  /** Fields that could not be read, with what was given there and what is accepted. */
+  readonly mistakes: ReadonlySignal<ReadonlyMap<string, string>>;
+  /** Fields without which there is no answer, and that are still empty. */
+  readonly wanted: ReadonlySignal<readonly string[]>;
+  readonly fault: Signal<string | null>;
+  readonly problems: Signal<readonly InputProblem[]>;
+  readonly reckon: () => void;
+};
+
+const states = new Map<SumName, SumState>();
+
+/** The state of a bench: made when it is first opened, from what this browser kept of it. */
+export function sumState(name: SumName): SumState {
+  const known = states.get(name) ?? newState(name);
+  states.set(name, known);
+  return known;
+}
+
+const ask = startedSums((reply) => {
+  const state = states.get(reply.name);
+  if (!state) return;
+  batch(() => {
+    state.fault.value = reply.part === "fault" ? reply.message : null;
+    if (reply.part === "fault") return;
+    state.answer.value = reply.read.ok ? reply.read.answer : null;
+    state.problems.value = reply.read.ok ? [] : reply.read.problems;
+  });
+});
+
+function newState(name: SumName): SumState {
+  const keptSum = kept<KeptSum>(`sum.${name}`);
+  const fields = new Map<string, Signal<string>>();
+  const opened = signal<ReadonlySet<string>>(new Set(keptSum?.open ?? []));
+  const problems = signal<readonly InputProblem[]>([]);
+  const started = signal(Object.keys(keptSum?.texts ?? {}).length > 0);
+  const texts = (): SumTexts =>
+    Object.fromEntries([...fields].map(([field, { value }]) => [field, value] as const).filter(([, it]) => it !== ""));
+  const text = (field: string): Signal<string> => {
+    const there = fields.get(field) ?? signal("");
+    fields.set(field, there);
+    return there;
+  };
+  const reckon = (): void => ask({ name, texts: texts(), today: today() });
+  const changed = (): void => {
+    const now = texts();
+    started.value = Object.keys(now).length > 0;
+    keep(`sum.${name}`, { texts: now, open: [...opened.value] } satisfies KeptSum);
+    reckon();
+  };
+  for (const [field, value] of Object.entries(keptSum?.texts ?? {})) text(field).value = value;
+  opened.subscribe((open) => keep(`sum.${name}`, { texts: texts(), open: [...open] } satisfies KeptSum));
+  return {
+    text,
+    give(field, value) {
+      if (text(field).value === value) return;
+      text(field).value = value;
+      changed();
+    },
+    clear() {
+      batch(() => {
+        for (const field of fields.values()) field.value = "";
+      });
+      changed();
+    },
+    started,
+    opened,
+    answer: signal(null),
+    mistakes: computed(
+      () => new Map(problems.value.filter(isMistake).map((problem) => [problem.field, mistakeSentence(problem)])),
+    ),
+    wanted: computed(() => problems.value.filter((it) => !isMistake(it)).map(({ field }) => field)),
+    fault: signal(null),
+    problems,
+    reckon,
+  };
+}
+
+const isMistake = ({ given }: InputProblem): boolean => given !== "nothing";

@@ -1,0 +1,131 @@
+import { render } from "preact-render-to-string";
+import type { Quantity } from "../../mechanics/quantity/quantity.ts";
+import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
+import { knownDesignation } from "../../mechanics/threads/namingCandidates.ts";
+import type { ThreadEvidence } from "../../mechanics/threads/namingEvidence.ts";
+import {
+  boreRead,
+  gapsRead,
+  hexagonsRead,
+  leafRead,
+  ordinaryWear,
+  outsideRead,
+  taperRead,
+  threadsPerInchFromText,
+  travelRead,
+} from "../../mechanics/threads/namingReadings.ts";
+import type { SeparatingMeasurement } from "../../mechanics/threads/namingSeparate.ts";
+import { type ThreadNaming, threadCandidates } from "../../mechanics/threads/threadName.ts";
+import { separatingSentence } from "../words/separatingWords.ts";
+import { metricOnly, namingSign, orSecond, sayWhatWasCounted } from "../words/threadBenchWords.ts";
+import {
+  candidateReasons,
+  candidatesBeside,
+  namingSentence,
+  spinFirst,
+  warningSentence,
+} from "../words/threadWords.ts";
+import { namedOnRule } from "./namedOnRule.tsx";
+import { answered, type SumRead } from "./sumAnswer.ts";
+import type { SumTexts } from "./sumField.ts";
+import { type ThreadField, threadFields } from "./threadFields.ts";
+import { type Typed, typed } from "./typed.ts";
+
+/** Which thread it is, from what is on the bench. */
+export function threadSum(texts: SumTexts): SumRead {
+  const it = typed(texts, threadFields);
+  const [first, ...more] = evidenceOf(it);
+  if (it.problems.length === 0 && !first) it.want("outside", "gaps");
+  if (it.problems.length > 0 || !first) return { ok: false, problems: it.problems };
+  return answerOf(threadCandidates([first, ...more]), [first, ...more]);
+}
+
+function answerOf(naming: ThreadNaming, evidence: readonly ThreadEvidence[]): SumRead {
+  const { candidates, showTwo, warnings } = naming;
+  const [first, second] = candidates;
+  const shown = candidatesBeside(naming);
+  const [reason = "", ...reasons] = shown.map((it) => `${it.designation}: ${candidateReasons(it, evidence)}.`);
+  const metric = shown.map(({ designation }) => designation).filter((it) => metricThreadFromText(it).ok);
+  return answered({
+    sign: namingSign(naming),
+    stop: warnings.includes("binds: stop turning"),
+    figure: first
+      ? { value: first.designation, unit: "", also: showTwo && second ? orSecond(second.designation) : "" }
+      : null,
+    sentences: [...warnings.map((it) => warningSentence(it, evidence)), namingSentence(naming)],
+    because: reason,
+    next: warnings.includes("counted crests") ? { sentence: sayWhatWasCounted, field: "counted" } : nextOf(naming),
+    picture: render(namedOnRule(naming, evidence)),
+    threads: metric,
+    reasons,
+    cautions: [...spinFirst, ...(metric.length === 0 ? [metricOnly] : [])],
+  });
+}
+
+/** The fields that the separating measurement is read into. */
+const fieldOf: Readonly<Record<SeparatingMeasurement["type"], ThreadField>> = {
+  gaps: "gaps",
+  "outside diameter": "outside",
+  "two diameters": "grown",
+  "spin a known plug": "felt",
+  "pitch gauge": "seats",
+  bore: "bore",
+};
+
+const nextOf = (naming: ThreadNaming) => ({
+  sentence: separatingSentence(naming),
+  field: naming.separateBy && fieldOf[naming.separateBy.type],
+});
+
+/** Every reading that is whole; of those that take two, the one that is still wanted is noted. */
+function evidenceOf(it: Typed): readonly ThreadEvidence[] {
+  const length = (name: ThreadField, symbol: string) => {
+    const read = it.quantity(name, symbol);
+    return read && { length: read, id: name };
+  };
+  const [outside, along, bore] = [length("outside", "d"), length("along", "l"), length("bore", "D_1")];
+  const [gaps, turns] = [gapsCounted(it), it.count("turns", 1)];
+  const [travel, grown, over] = [length("travel", "l"), length("grown", "dd"), length("grownOver", "l")];
+  const [hexagon, sister] = [length("hexagon", "s"), length("sister", "s")];
+  const [seats, seatsNot, mesh] = [leaf(it, "seats"), leaf(it, "seatsNot"), meshFelt(it)];
+  both(it, "gaps", "along");
+  both(it, "turns", "travel");
+  both(it, "grown", "grownOver");
+  both(it, "hexagon", "sister");
+  return [
+    outside && outsideRead(outside, it.text("crests") === "worn", ordinaryWear),
+    gaps && along && gapsRead(gaps, along),
+    seats && leafRead(seats, true),
+    seatsNot && leafRead(seatsNot, false),
+    bore && boreRead(bore),
+    turns && travel && travelRead(turns, travel),
+    grown && over && taperRead(grown, over),
+    mesh,
+    hexagon && sister && hexagonsRead(hexagon, sister),
+  ].filter((piece) => piece != null && piece !== 0);
+}
+
+/** Where one of two that belong together is given, the other is wanted. */
+function both(it: Typed, ...names: readonly [ThreadField, ThreadField]): void {
+  if (names.some((name) => it.text(name) !== null)) it.want(...names);
+}
+
+/** Who counted crests counted one more than there are gaps. */
+function gapsCounted(it: Typed): number | null {
+  if (it.text("counted") !== "crests") return it.count("gaps", 1);
+  const crests = it.count("gaps", 2);
+  return crests && crests - 1;
+}
+
+function leaf(it: Typed, name: ThreadField): Quantity | null {
+  return threadsPerInchFromText(it.text(name) ?? "") ?? it.quantity(name, "P");
+}
+
+function meshFelt(it: Typed): ThreadEvidence | null {
+  both(it, "felt", "meshTurns");
+  const [felt, turns] = [it.chosen("felt", ["tight", "free"]), it.quantity("meshTurns", "n")];
+  const named = it.text("meshIn");
+  const known = named === null ? null : knownDesignation(named);
+  if (named !== null && known === null) return it.refuse("meshIn", "a thread that is known here, as M22x1.5");
+  return felt && turns && { type: "mesh", unknown: "plug", known, turns: turns.value, felt };
+}

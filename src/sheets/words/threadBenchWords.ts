@@ -1,0 +1,61 @@
+import type { ThreadNaming } from "../../mechanics/threads/threadName.ts";
+import type { ThreadField } from "../sums/threadFields.ts";
+import type { FieldWords } from "./fieldWords.ts";
+
+/** How the thread bench asks for its readings. */
+export const threadFieldWords: Readonly<Record<ThreadField, FieldWords>> = {
+  outside: { label: "Outside diameter", hint: "Caliper over the middle threads of the good plug." },
+  crests: { label: "The crests there are" },
+  gaps: { label: "Gaps on a rule", hint: 'Light behind. 0 on a crest; the next crest is "one".' },
+  along: { label: "They reach to" },
+  counted: { label: "What was counted?", hint: "Crests are one more than gaps." },
+  seats: { label: "Gauge leaf that seats", hint: 'No light under its teeth. In mm, or as "18/in".' },
+  seatsNot: { label: "Leaf that does not seat", hint: "Light under its teeth." },
+  bore: { label: "Hole, across its mouth", hint: "Inside jaws, the narrowest." },
+  turns: { label: "Turns of travel" },
+  travel: { label: "It goes in by" },
+  grown: { label: "Diameter grows by", hint: "Two caliper readings along the plug; 0 where it is the same." },
+  grownOver: { label: "Over a length of" },
+  felt: { label: "Turned in by hand it goes", hint: "Stop where it binds: force tells nothing more." },
+  meshTurns: { label: "After so many turns", hint: "From the first catch." },
+  meshIn: { label: "In a known thread", hint: "Empty for the hole the plug was found in." },
+  hexagon: { label: "Hexagon of this plug" },
+  sister: { label: "Hexagon of its sister", hint: "The plug in a sound port of the same machine." },
+};
+
+export const threadParts = {
+  plug: "Plug on caliper and rule",
+  gauge: "Pitch gauge",
+  hand: "Turned in by hand",
+  hole: "Hole and travel",
+  taper: "Does it taper?",
+  foreign: "Does it belong here?",
+} as const;
+
+export const threadChoiceWords: Readonly<Record<string, string>> = {
+  clean: "clean",
+  worn: "worn or dirty",
+  gaps: "gaps",
+  crests: "crests",
+  tight: "tight",
+  free: "free all the way",
+};
+
+/** The word over the name of a thread. */
+export function namingSign({ warnings, showTwo }: Pick<ThreadNaming, "warnings" | "showTwo">): string {
+  if (warnings.includes("binds: stop turning")) return "Stop turning";
+  if (warnings.includes("nothing fits")) return "Measure again";
+  if (warnings.includes("counted crests")) return "Crests counted?";
+  return showTwo ? "One of two" : "Most likely";
+}
+
+/** Two clean names, or a name that needs no second. */
+export const orSecond = (designation: string): string => `or ${designation}`;
+
+export const threadStart =
+  "Measure the good plug: its outside, and gaps along a rule. One of the two is enough to begin.";
+
+/** What the bench of a torn thread does not take. */
+export const metricOnly = "The bench of a torn thread weighs metric threads only.";
+
+export const sayWhatWasCounted = "Count again and say what was counted: 0 on a crest, the next crest is one gap.";
