@@ -25,9 +25,14 @@ export function volumeFigure(volume: Quantity): number {
 
 /** "180 ml (give or take 90)": two standard uncertainties, rounded up. */
 export function volumeText(volume: Quantity): string {
+  const U = volumeDoubt(volume);
+  return U > 0 ? `${volumeFigure(volume)} ml (give or take ${U})` : `${volumeFigure(volume)} ml`;
+}
+
+/** Two standard uncertainties of a volume in ml, rounded up to its step; nothing where it is known to the millilitre. */
+export function volumeDoubt(volume: Quantity): number {
   const step = volumeStep(volume);
-  const U = step * Math.ceil((2 * u_ml(volume)) / step - 1e-9);
-  return u_ml(volume) >= 0.5 ? `${volumeFigure(volume)} ml (give or take ${U})` : `${volumeFigure(volume)} ml`;
+  return u_ml(volume) >= 0.5 ? step * Math.ceil((2 * u_ml(volume)) / step - 1e-9) : 0;
 }
 
 const volumeStep = (volume: Quantity): number => (u_ml(volume) > 20 ? 10 : u_ml(volume) > 5 ? 5 : 1);

@@ -42,18 +42,19 @@ export const acceptedFall = (it: Exclude<Calibration, { type: "known" }>): strin
 /** The level in a few lines: how far down, how much that is, what a millimetre holds and how firmly that is known. */
 export function levelLines(it: LevelInWords): readonly string[] {
   return [
-    ...answerLines(it),
+    ...levelAnswer(it),
     "",
     "Why",
-    ...reasonLines(it).map((line) => `  ${line}`),
+    ...levelReasons(it).map((line) => `  ${line}`),
     ...it.assumed.map(({ reading, value, source }) => `  Assumed: ${reading} ${value}; ${source}.`),
     "",
     "Mind",
-    ...minds.map((line) => `  ${line}`),
+    ...levelMinds.map((line) => `  ${line}`),
   ];
 }
 
-function answerLines(it: LevelInWords): readonly string[] {
+/** Where the level stands and what is to be done about it; what a millimetre holds where no level was read. */
+export function levelAnswer(it: LevelInWords): readonly string[] {
   const { level, cold, verdict, toLip, tilt, perHeight, lowest } = it;
   const standing = cold?.level ?? level;
   const fill = it.fillTarget ? [fillLine(it.fillTarget)] : [];
@@ -70,7 +71,16 @@ function answerLines(it: LevelInWords): readonly string[] {
   ];
 }
 
-function reasonLines({ perHeight, calibration, shape, tilt, level, read, cold }: LevelInWords): readonly string[] {
+/** What the answer rests on. */
+export function levelReasons({
+  perHeight,
+  calibration,
+  shape,
+  tilt,
+  level,
+  read,
+  cold,
+}: LevelInWords): readonly string[] {
   return [
     ...(level ? holds(perHeight) : []),
     ...(calibration?.strength === "weak"
@@ -85,7 +95,10 @@ function reasonLines({ perHeight, calibration, shape, tilt, level, read, cold }:
   ];
 }
 
-const holds = (perHeight: Quantity): readonly string[] => [`A millimetre holds ${perMillimetre(perHeight)}.`];
+function holds(perHeight: Quantity): readonly string[] {
+  const { figure, doubt } = perMillimetre(perHeight);
+  return [`A millimetre holds ${figure} ml${doubt > 0 ? ` (give or take ${doubt})` : ""}.`];
+}
 
 function shapeLine({ volume, gears }: { readonly volume: Quantity; readonly gears: boolean }): string {
   const cut = gears
@@ -142,12 +155,12 @@ function overflowLine({ volume, verdict, poured }: NonNullable<LevelInWords["ove
     : `${pour} poured in may run out: stop short of it and read again.`;
 }
 
-function perMillimetre(perHeight: Quantity): string {
+/** What a millimetre holds in ml, by two digits, and two standard uncertainties of it, rounded up. */
+export function perMillimetre(perHeight: Quantity): { readonly figure: number; readonly doubt: number } {
   const U = (2 * standardUncertainty(perHeight)) / ml_mm.inSI;
-  const figure = Number(valueIn(ml_mm, perHeight).toPrecision(2));
   // Never less than it is: 11.7 is 12, not 10.
-  const least = U < 1 ? Math.ceil(10 * U) / 10 : Math.ceil(U);
-  return `${figure} ml${U > 0 ? ` (give or take ${least})` : ""}`;
+  const doubt = U < 1 ? Math.ceil(10 * U) / 10 : Math.ceil(U);
+  return { figure: Number(valueIn(ml_mm, perHeight).toPrecision(2)), doubt };
 }
 
 const verdictWords: Readonly<Record<LevelVerdict, string>> = {
@@ -164,7 +177,8 @@ const fillWords: Readonly<Record<FillTarget["because"], string>> = {
   "as low as allowed, reaches the lip when hot": "As low as is allowed; it still reaches the lip when hot.",
 };
 
-const minds = [
+/** What to mind of every level. */
+export const levelMinds = [
   `Filled until it runs out means: until it runs slower than ${doneBelow_drops_per_min} drops a minute; cold oil takes its time.`,
   "Level machine, oil settled: after a run wait ten minutes; foam reads high, oil on the walls reads low.",
   "Hot oil scalds (above 60 °C), and it stands higher: read the level cold.",

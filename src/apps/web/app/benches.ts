@@ -33,6 +33,12 @@ export const benches: readonly [Bench, ...Bench[]] = [
     Page: lazily(async () => (await import("../sums/threadPage.ts")).ThreadPage),
     places: sumPlaces("plug"),
   },
+  {
+    path: "/level",
+    name: "Level",
+    Page: lazily(async () => (await import("../sums/levelPage.ts")).LevelPage),
+    places: sumPlaces("holds"),
+  },
 ];
 
 /** The places of a bench of one sum; its readings begin at the heading `first`. */

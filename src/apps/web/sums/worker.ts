@@ -5,6 +5,7 @@ import type { SumReply, SumRequest } from "./messages.ts";
 /** The sums beside the page: naming a thread weighs some hundreds, so no tap waits for it. Each is fetched when it is first asked. */
 const sums: Readonly<Record<SumName, () => Promise<(texts: SumTexts, today: string) => SumRead>>> = {
   thread: async () => (await import("../../../sheets/sums/threadSum.tsx")).threadSum,
+  level: async () => (await import("../../../sheets/sums/levelSum.tsx")).levelSum,
 };
 
 const page = self as unknown as { postMessage(reply: SumReply): void };
