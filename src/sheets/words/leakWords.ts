@@ -16,16 +16,11 @@ export type DripInWords = {
 
 /** What ends the talk first, then what drips, how long it lasts, and the answer for the caller. */
 export function dripLines(it: DripInWords): readonly string[] {
-  const { drops, flow, triage, fallADay } = it;
+  const { drops, triage } = it;
   const first = triage && isFirst(triage) ? triageLines(triage) : [];
   return [
     ...first,
-    ...(drops === 0
-      ? [`No drop seen: less than ${mostOf(flow.honest)} ml a day parked all the same, by the short count.`]
-      : [
-          `${rangeText(flow.bySize)} ml a day parked, by the size of a drop (${rangeText(flow.honest)} with the short count).`,
-        ]),
-    ...(fallADay ? [`That is ${fallText(drops === 0 ? fallADay.honest : fallADay.bySize)} mm of level a day.`] : []),
+    ...lossSentences(it),
     ...(first.length > 0 ? [] : triage ? triageLines(triage) : ["How long it lasts: give --to-limit and --per-mm."]),
     "",
     "To read out or send",
@@ -33,10 +28,29 @@ export function dripLines(it: DripInWords): readonly string[] {
     "",
     "Why",
     ...(drops > 0 ? [`  ${classText("drip")}`] : []),
-    `  The range is wide, for the count is short: ten times as long makes it about three times as narrow.`,
-    "  A drip is not the same parked and driven: hot oil is thin and splashes.",
+    ...dripMinds.map((line) => `  ${line}`),
   ];
 }
+
+/** What drips in a day, and the fall of the level that makes. */
+export function lossSentences({ drops, flow, fallADay }: DripInWords): readonly string[] {
+  return [
+    drops === 0
+      ? `No drop seen: less than ${mostOf(flow.honest)} ml a day parked all the same, by the short count.`
+      : `${rangeText(flow.bySize)} ml a day parked, by the size of a drop (${rangeText(flow.honest)} with the short count).`,
+    ...(fallADay ? [`That is ${fallText(drops === 0 ? fallADay.honest : fallADay.bySize)} mm of level a day.`] : []),
+  ];
+}
+
+/** "30 to 50", or the most it can be where no drop fell: what is lost in a day, ml. */
+export const lossFigure = ({ drops, flow }: DripInWords): string =>
+  drops === 0 ? `< ${mostOf(flow.honest)}` : rangeText(flow.bySize);
+
+/** What to mind of every count. */
+export const dripMinds = [
+  "The range is wide, for the count is short: ten times as long makes it about three times as narrow.",
+  "A drip is not the same parked and driven: hot oil is thin and splashes.",
+];
 
 /** One paragraph for the caller, with its caution. */
 export function callerText({ drops, flow, triage }: DripInWords): string {
@@ -46,6 +60,9 @@ export function callerText({ drops, flow, triage }: DripInWords): string {
       : `By what you counted it loses ${rangeText(flow.bySize)} millilitres a day standing.`;
   return [loses, actText(triage), stopText, cautionText].join(" ");
 }
+
+/** The same where nothing was counted: what is asked and seen ends the talk, or goes on with it. */
+export const uncountedText = (triage: LeakTriage): string => [actText(triage), stopText, cautionText].join(" ");
 
 /** What a leak is called by what is seen, and what that calls for. */
 export const classLines = (sight: LeakSight): readonly string[] => [
@@ -64,9 +81,11 @@ function classText(sight: LeakSight): string {
 /** A blocked breather goes before every figure. */
 export const breatherFirst = "Free the breather first: it pushes oil past any seal. Then count again.";
 
-const isFirst = ({ type }: LeakTriage): boolean => type === "do not drive" || type === "free the breather first";
+/** What goes before every figure. */
+export const isFirst = ({ type }: LeakTriage): boolean => type === "do not drive" || type === "free the breather first";
 
-function triageLines(triage: LeakTriage): readonly string[] {
+/** What is to be done about a drip, or asked. */
+export function triageLines(triage: LeakTriage): readonly string[] {
   switch (triage.type) {
     case "do not drive":
       return [`Do not drive: ${triage.signs.join(", ")}. Fetch it.`];

@@ -39,6 +39,12 @@ export const benches: readonly [Bench, ...Bench[]] = [
     Page: lazily(async () => (await import("../sums/levelPage.ts")).LevelPage),
     places: sumPlaces("holds"),
   },
+  {
+    path: "/drip",
+    name: "Drip",
+    Page: lazily(async () => (await import("../sums/dripPage.ts")).DripPage),
+    places: sumPlaces("asked"),
+  },
 ];
 
 /** The places of a bench of one sum; its readings begin at the heading `first`. */

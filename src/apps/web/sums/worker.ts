@@ -6,6 +6,7 @@ import type { SumReply, SumRequest } from "./messages.ts";
 const sums: Readonly<Record<SumName, () => Promise<(texts: SumTexts, today: string) => SumRead>>> = {
   thread: async () => (await import("../../../sheets/sums/threadSum.tsx")).threadSum,
   level: async () => (await import("../../../sheets/sums/levelSum.tsx")).levelSum,
+  drip: async () => (await import("../../../sheets/sums/dripSum.tsx")).dripSum,
 };
 
 const page = self as unknown as { postMessage(reply: SumReply): void };
