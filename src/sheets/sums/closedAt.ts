@@ -10,3 +10,6 @@ export function closedAtFromText(text: string, today: string | null): Date | nul
   // The thirtieth of February parses as a date, and comes back as another day.
   return !Number.isNaN(at.getTime()) && at.toISOString().slice(0, 16) === whole ? at : null;
 }
+
+/** Whether `text` is a day of the calendar, as 2026-11-25. */
+export const isDay = (text: string): boolean => closedAtFromText(`${text}T00:00`, null) !== null;

@@ -63,7 +63,7 @@ export function cureLines(it: CureFound, { useBy }: AsTyped): readonly string[] 
 }
 
 /** The two clocks, one sentence each. */
-export const clockSentences = ({ mayBeSplashed, curedThrough }: CureClocks, closed: Date | null): readonly string[] => [
+const clockSentences = ({ mayBeSplashed, curedThrough }: CureClocks, closed: Date | null): readonly string[] => [
   `May be splashed: ${clockText(mayBeSplashed.time, closed)}.`,
   `Cured through: ${clockText(curedThrough.likely, closed)} (${span(curedThrough)}).`,
 ];
@@ -99,7 +99,8 @@ const insideWords: Readonly<Record<CureInThread["verdict"], string>> = {
   "practically never": "practically never cures",
 };
 
-const span = ({ least, most }: CureTime): string =>
+/** From the soonest to the latest. */
+export const span = ({ least, most }: CureTime): string =>
   valueIn(d, most) < 4
     ? `${Math.round(valueIn(h, least))} to ${Math.ceil(valueIn(h, most))} h`
     : `${earlyFigure(valueIn(d, least))} to ${lateFigure(valueIn(d, most))} days`;

@@ -45,6 +45,12 @@ export const benches: readonly [Bench, ...Bench[]] = [
     Page: lazily(async () => (await import("../sums/dripPage.ts")).DripPage),
     places: sumPlaces("asked"),
   },
+  {
+    path: "/cure",
+    name: "Cure",
+    Page: lazily(async () => (await import("../sums/curePage.ts")).CurePage),
+    places: sumPlaces("joint"),
+  },
 ];
 
 /** The places of a bench of one sum; its readings begin at the heading `first`. */

@@ -7,6 +7,7 @@ const sums: Readonly<Record<SumName, () => Promise<(texts: SumTexts, today: stri
   thread: async () => (await import("../../../sheets/sums/threadSum.tsx")).threadSum,
   level: async () => (await import("../../../sheets/sums/levelSum.tsx")).levelSum,
   drip: async () => (await import("../../../sheets/sums/dripSum.tsx")).dripSum,
+  cure: async () => (await import("../../../sheets/sums/cureSum.tsx")).cureSum,
 };
 
 const page = self as unknown as { postMessage(reply: SumReply): void };
