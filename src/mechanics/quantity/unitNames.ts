@@ -178,6 +178,9 @@ export function unitNamed(text: string): UnitRead {
 /** A prefix or a symbol whose case changes its meaning. */
 const caseMatters = (name: string): boolean => /^(m?pa|mpas|k|m|g|s|d)$/i.test(name);
 
+/** All units that measure `kind`. */
+export const unitsMeasuring = (kind: Kind): readonly Unit[] =>
+  spellings.map(([unit]) => unit).filter((unit) => unit.kind === kind);
+
 /** The written forms of all units that measure `kind`, the first form of each. */
-export const unitsOf = (kind: Kind): readonly string[] =>
-  spellings.filter(([unit]) => unit.kind === kind).map(([unit]) => unit.symbol);
+export const unitsOf = (kind: Kind): readonly string[] => unitsMeasuring(kind).map(({ symbol }) => symbol);

@@ -30,7 +30,7 @@ export type SumRead =
   | { readonly ok: false; readonly problems: readonly InputProblem[] };
 
 /** The sums of the benches, by name. */
-export const sumNames = ["thread", "level", "drip", "cure"] as const;
+export const sumNames = ["thread", "level", "drip", "cure", "convert"] as const;
 export type SumName = (typeof sumNames)[number];
 
 /** An answer without what most benches do not have. */

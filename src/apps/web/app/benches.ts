@@ -51,6 +51,12 @@ export const benches: readonly [Bench, ...Bench[]] = [
     Page: lazily(async () => (await import("../sums/curePage.ts")).CurePage),
     places: sumPlaces("joint"),
   },
+  {
+    path: "/convert",
+    name: "Units",
+    Page: lazily(async () => (await import("../sums/convertPage.ts")).ConvertPage),
+    places: sumPlaces("quantity").slice(0, 2),
+  },
 ];
 
 /** The places of a bench of one sum; its readings begin at the heading `first`. */

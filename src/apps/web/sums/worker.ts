@@ -8,6 +8,7 @@ const sums: Readonly<Record<SumName, () => Promise<(texts: SumTexts, today: stri
   level: async () => (await import("../../../sheets/sums/levelSum.tsx")).levelSum,
   drip: async () => (await import("../../../sheets/sums/dripSum.tsx")).dripSum,
   cure: async () => (await import("../../../sheets/sums/cureSum.tsx")).cureSum,
+  convert: async () => (await import("../../../sheets/sums/convertSum.tsx")).convertSum,
 };
 
 const page = self as unknown as { postMessage(reply: SumReply): void };
