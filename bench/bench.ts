@@ -1,36 +1,44 @@
 import { cpus } from "node:os";
 import { type Accuracy, windowAccuracy } from "./accuracy.ts";
 import { type AnswerSpeed, answerSpeed } from "./answerSpeed.ts";
+import { type AppendSpeed, appendSpeed } from "./appends.ts";
 import { pageLines } from "./page/pageLines.ts";
 import { pageSpeed } from "./page/pageSpeed.ts";
+import { type SheetSpeed, sheetSpeed } from "./sheets.ts";
 import { type Speed, windowSpeed } from "./speed.ts";
 import { table } from "./table.ts";
 
 /**
- * Times, ratios and accuracy of the torque window and the answer, and what a tap costs the bench in a browser, each with the
- * machine it ran on. `--json` prints one document, `--page` is the browser alone, `--quick` runs less of everything.
+ * Times, ratios and accuracy of the torque window and the answer, the journal's pace, and what a tap costs the bench in a
+ * browser, each with the machine it ran on. `--json` prints one document, `--journal` and `--page` are those alone, `--quick` runs
+ * less of everything.
  */
 const json = process.argv.includes("--json");
 const quick = process.argv.includes("--quick");
-const pageOnly = process.argv.includes("--page");
+const alone = ["--journal", "--page"].find((it) => process.argv.includes(it)) ?? null;
+const runs = (part: string): boolean => alone === null || alone === part;
 
 const answerHead = ["case", "windows", "remedies", "next measurement", "whole answer", "drawing", "ratio"];
 const accuracyHead = ["case", "figure", "window", "drawn", "ratio", "allowed"];
 
 const machine = { node: process.version, processor: cpus()[0]?.model ?? "unknown", cores: cpus().length };
-const inNode = pageOnly
-  ? null
-  : { accuracy: windowAccuracy(quick ? 400_000 : 4_000_000), speed: windowSpeed(), answers: answerSpeed() };
-const page = await pageSpeed(quick ? 1 : 4);
+const inNode = runs("")
+  ? { accuracy: windowAccuracy(quick ? 400_000 : 4_000_000), speed: windowSpeed(), answers: answerSpeed() }
+  : null;
+const journal = runs("--journal")
+  ? { appends: await appendSpeed(quick ? 3 : 15), sheets: await sheetSpeed(quick ? 10_000 : 100_000, quick ? 20 : 200) }
+  : null;
+const page = runs("--page") ? await pageSpeed(quick ? 1 : 4) : null;
 
-if (json) process.stdout.write(`${JSON.stringify({ machine, ...inNode, page }, null, 2)}\n`);
+if (json) process.stdout.write(`${JSON.stringify({ machine, ...inNode, ...journal, page }, null, 2)}\n`);
 else {
   const { node, processor, cores } = machine;
   const lines = [
     `node ${node}, ${processor}, ${cores} cores`,
     "",
     ...(inNode ? nodeLines(inNode) : []),
-    ...pageLines(page),
+    ...(journal ? journalLines(journal) : []),
+    ...(page ? pageLines(page) : []),
   ];
   process.stdout.write(`${lines.join("\n")}\n`);
 }
@@ -40,6 +48,19 @@ type InNode = {
   readonly speed: readonly Speed[];
   readonly answers: readonly AnswerSpeed[];
 };
+
+type JournalPace = { readonly appends: readonly AppendSpeed[]; readonly sheets: readonly SheetSpeed[] };
+
+function journalLines({ appends, sheets }: JournalPace): string[] {
+  return [
+    "Appends to the journal, and plain inserts of the same into SQLite at the same durability beside them",
+    table(["appends", "entries/s", "plain/s", "ratio"], appends.map(appendRow)),
+    "",
+    "Pictures on a long journal",
+    table(["picture", "entries", "median ms", "p95 ms"], sheets.map(sheetRow)),
+    "",
+  ];
+}
 
 function nodeLines({ accuracy, speed, answers }: InNode): string[] {
   return [
@@ -62,6 +83,14 @@ function accuracyRow({ name, figure, window, drawn, standardError, allowed }: Ac
 
 function speedRow({ name, median_ms, least_ms, drawing_ms }: Speed): string[] {
   return [name, median_ms.toFixed(2), least_ms.toFixed(2), drawing_ms.toFixed(0), (median_ms / drawing_ms).toFixed(4)];
+}
+
+function appendRow({ name, entriesPerSecond, plainPerSecond, ratio }: AppendSpeed): string[] {
+  return [name, entriesPerSecond.toFixed(0), plainPerSecond.toFixed(0), ratio.toFixed(2)];
+}
+
+function sheetRow({ name, entries, median_ms, p95_ms }: SheetSpeed): string[] {
+  return [name, entries.toString(), median_ms.toFixed(2), p95_ms.toFixed(2)];
 }
 
 function answerRow(it: AnswerSpeed): string[] {
