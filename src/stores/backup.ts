@@ -45,7 +45,8 @@ export function restored(file: string, folder: string): Inspection {
 function copied(from: string, to: string): Inspection {
   const part = `${to}.part`;
   try {
-    rmSync(part, { force: true });
+    // Opened first: the system says more plainly than SQLite why a file cannot be written.
+    closeSync(openSync(part, "w", 0o600));
     const source = new DatabaseSync(from, { readOnly: true, timeout: 5000 });
     try {
       source.prepare("vacuum into ?1").run(part);

@@ -33,10 +33,10 @@ export function usualFolder(platform: NodeJS.Platform, environment: NodeJS.Proce
 }
 
 /**
- * Opens a data folder for writing; an empty one becomes a new workshop. One process at a time may.
+ * Opens a data folder for writing; an empty one becomes a new workshop, or a device of `wanted`. One process at a time may.
  * @throws StoreTrouble
  */
-export function openToWrite(folder: string): WorkshopAtWork {
+export function openToWrite(folder: string, wanted: WorkshopId | null = null): WorkshopAtWork {
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
   } catch (cause) {
@@ -45,9 +45,10 @@ export function openToWrite(folder: string): WorkshopAtWork {
   const lock = writerLock(folder, join(folder, "writer.lock"));
   try {
     const known = existsSync(journalIn(folder)) ? workshopsIn(journalIn(folder)) : [];
-    const identity: Identity = identityIn(folder) ?? newIdentity(folder, known[0] ?? null);
+    const identity: Identity = identityIn(folder) ?? newIdentity(folder, known[0] ?? wanted);
     const { workshop, device } = identity;
-    if (known.some((it) => it !== workshop)) throw new StoreTrouble("of another workshop", folder);
+    if ([...known, wanted ?? workshop].some((it) => it !== workshop))
+      throw new StoreTrouble("of another workshop", folder);
     const journal = sqliteJournal(journalIn(folder), workshop, "write");
     return {
       ...journal,

@@ -3,6 +3,9 @@ export type Row = Readonly<Record<string, unknown>>;
 /** Runs one statement. Parameters are `$1`, `$2` in every database. */
 export type Run = (sql: string, parameters: readonly unknown[]) => Promise<readonly Row[]>;
 
+/** Runs one statement for each row of parameters. */
+export type RunEach = (sql: string, rows: readonly (readonly unknown[])[]) => Promise<void>;
+
 /**
  * The little that a database has to offer a store: statements, and transactions that nothing else gets in between.
  *
@@ -10,6 +13,6 @@ export type Run = (sql: string, parameters: readonly unknown[]) => Promise<reado
  */
 export interface Database {
   readonly query: Run;
-  transaction<Result>(work: (run: Run) => Promise<Result>): Promise<Result>;
+  transaction<Result>(work: (run: Run, each: RunEach) => Promise<Result>): Promise<Result>;
   close(): Promise<void>;
 }

@@ -1,6 +1,6 @@
 import { type Bodied, handedOver, newOf } from "../journal/admission.ts";
-import { type Entry, inJournalOrder } from "../journal/entry.ts";
-import type { DeviceId, WorkshopId } from "../journal/facts/ids.ts";
+import { type Entry, entryId, inJournalOrder } from "../journal/entry.ts";
+import type { DeviceId, EntryId, WorkshopId } from "../journal/facts/ids.ts";
 import type { Heads, JournalStore } from "../journal/store.ts";
 import type { Database, Row, Run } from "./database.ts";
 
@@ -49,9 +49,11 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
     const group = waiting;
     waiting = [];
     try {
-      const refusals = await database.transaction(async (run) => {
+      const refusals = await database.transaction(async (run, each) => {
+        const kept: Kept = { heads: new Map(), bodies: new Map(), rows: [] };
         const faults: unknown[] = [];
-        for (const { handed } of group) faults.push(await keep(handed, run));
+        for (const { handed } of group) faults.push(await refusalOf(handed, kept, run));
+        await each(insert, kept.rows);
         return faults;
       });
       for (const [i, { kept, refused }] of group.entries()) {
@@ -64,27 +66,45 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
     flushing = waiting.length > 0 ? nextTurn().then(flush) : null;
   }
 
-  /** Keeps all of one add, or finds why none of it may be kept before anything is written. */
-  async function keep(handed: Waiting["handed"], run: Run): Promise<unknown> {
+  /** Puts what one add brings to the rows that are to be kept, all of it or none; undefined, or why none of it may be. */
+  async function refusalOf(handed: Waiting["handed"], kept: Kept, run: Run): Promise<unknown> {
     const added: Bodied[] = [];
     try {
-      for (const [device, own] of handed) added.push(...newOf(own, await heldOf(device, own, run)));
+      for (const [device, own] of handed) {
+        const head = kept.heads.get(device) ?? (await headIn(device, run));
+        kept.heads.set(device, head);
+        added.push(...newOf(own, { ...head, bodies: await bodiesAgain(device, own, head, kept, run) }));
+      }
     } catch (refusal) {
       if (refusal instanceof Error && refusal.name.startsWith("Journal")) return refusal;
       throw refusal;
     }
-    for (const { entry, body } of added)
-      await run(insert, [workshop, entry.device, entry.number, entry.clock, entry.job, body]);
+    for (const { entry, body } of added) {
+      const { device, number, clock, job } = entry;
+      kept.rows.push([workshop, device, number, clock, job, body]);
+      kept.bodies.set(entryId(entry), body);
+      kept.heads.set(device, { last: number, clock });
+    }
     return undefined;
   }
 
-  async function heldOf(device: DeviceId, handed: readonly Bodied[], run: Run) {
+  async function headIn(device: DeviceId, run: Run): Promise<Head> {
     const [head] = await run(headOf, [workshop, device]);
-    const last = Number(head?.["number"] ?? 0);
-    const [from, to] = [handed[0]?.entry.number ?? 0, handed.at(-1)?.entry.number ?? 0];
-    const again = from > last ? [] : await run(between, [workshop, device, from, to]);
-    const bodies = new Map(again.map((row) => [Number(row["number"]), String(row["body"])]));
-    return { last, clock: Number(head?.["clock"] ?? 0), bodies };
+    return { last: Number(head?.["number"] ?? 0), clock: Number(head?.["clock"] ?? 0) };
+  }
+
+  /** The texts of what was handed over and is held already, on the disk or by an add of the same group. */
+  async function bodiesAgain(device: DeviceId, own: readonly Bodied[], { last }: Head, { bodies }: Kept, run: Run) {
+    const [from, to] = [own[0]?.entry.number ?? 0, own.at(-1)?.entry.number ?? 0];
+    if (from > last) return none;
+    const again = new Map<number, string>();
+    for (const row of await run(between, [workshop, device, from, to]))
+      again.set(Number(row["number"]), String(row["body"]));
+    for (const { entry } of own) {
+      const body = bodies.get(entryId(entry));
+      if (body !== undefined) again.set(entry.number, body);
+    }
+    return again;
   }
 
   async function headsOf(run: Run): Promise<Heads> {
@@ -92,6 +112,18 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
     return Object.fromEntries(rows.map(({ device, number }) => [device, Number(number)])) as Heads;
   }
 }
+
+/** The number and clock of a device's last entry, 0 for none. */
+type Head = { readonly last: number; readonly clock: number };
+
+/** What a group of adds comes to before it is written. */
+type Kept = {
+  readonly heads: Map<DeviceId, Head>;
+  readonly bodies: Map<EntryId, string>;
+  readonly rows: (readonly unknown[])[];
+};
+
+const none: ReadonlyMap<number, string> = new Map();
 
 type Waiting = {
   readonly handed: ReadonlyMap<DeviceId, readonly Bodied[]>;

@@ -1,6 +1,6 @@
 import { DatabaseSync } from "@photostructure/sqlite";
 import { StoreTrouble, type Trouble } from "../journal/storeTrouble.ts";
-import type { Database, Row, Run } from "./database.ts";
+import type { Database, Row, Run, RunEach } from "./database.ts";
 import { journalTables, type OpenFile, tablesOf } from "./sqliteTables.ts";
 
 export type Access = "write" | "read";
@@ -27,14 +27,27 @@ export function sqliteFile(path: string, access: Access): Database {
     throw fault;
   }
 
-  const statements = new Map<string, Statement>();
+  const statements = new Map<string, Prepared>();
+  const preparedOf = (sql: string): Prepared => {
+    const known = statements.get(sql);
+    if (known) return known;
+    const statement = file.prepare(sql.replace(/\$(\d)/g, "?$1"));
+    const fresh = { statement, givesRows: statement.columns().length > 0 };
+    statements.set(sql, fresh);
+    return fresh;
+  };
   const run: Run = async (sql, parameters) =>
     troubled(() => {
-      const statement = statements.get(sql) ?? file.prepare(sql.replace(/\$(\d)/g, "?$1"));
-      statements.set(sql, statement);
-      if (statement.columns().length > 0) return statement.all(...parameters) as Row[];
+      const { statement, givesRows } = preparedOf(sql);
+      if (givesRows) return statement.all(...parameters) as Row[];
       statement.run(...parameters);
       return [];
+    });
+
+  const each: RunEach = async (sql, rows) =>
+    troubled(() => {
+      const { statement } = preparedOf(sql);
+      for (const row of rows) statement.run(...row);
     });
 
   // One connection: a reader that came in between would see what is not committed yet.
@@ -51,7 +64,7 @@ export function sqliteFile(path: string, access: Access): Database {
       alone(async () => {
         troubled(() => file.exec("begin immediate"));
         try {
-          const result = await work(run);
+          const result = await work(run, each);
           troubled(() => file.exec("commit"));
           return result;
         } catch (fault) {
@@ -79,12 +92,10 @@ function prepared(path: string, file: OpenFile, access: Access): void {
   }
   file.exec("pragma journal_mode = wal");
   file.exec("pragma synchronous = full");
-  // An owner's card that is erased is overwritten, not only unlinked.
-  file.exec("pragma secure_delete = on");
   if (known === "empty") file.exec(`begin immediate; ${journalTables.sql}; commit`);
 }
 
-type Statement = ReturnType<OpenFile["prepare"]>;
+type Prepared = { readonly statement: ReturnType<OpenFile["prepare"]>; readonly givesRows: boolean };
 
 /** What SQLite says in its result codes, as a trouble of the store; what is no trouble of the world is a fault of ours. */
 export function troubleOf(path: string, cause: unknown): unknown {

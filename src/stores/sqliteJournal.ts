@@ -1,3 +1,4 @@
+import type { Entry } from "../journal/entry.ts";
 import type { WorkshopId } from "../journal/facts/ids.ts";
 import type { Journal } from "../journal/ownerCards.ts";
 import { sqlCards } from "./sqlCards.ts";
@@ -8,17 +9,29 @@ import { sqlJournal } from "./sqlJournal.ts";
 export function sqliteJournal(path: string, workshop: WorkshopId, access: Access): Journal {
   const database = sqliteFile(path, access);
   const store = sqlJournal(database, workshop);
+  const cards = sqlCards(database, workshop);
   return {
     store: {
       ...store,
-      async add(entries) {
-        await store.add(entries);
-        // The log still holds the pages of an erased card as they were.
-        if (entries.some(({ fact }) => fact.type === "OwnerErased")) await database.query(emptyLog, []);
-      },
+      add: (entries) => (entries.some(erases) ? leavingNoTrace(() => store.add(entries)) : store.add(entries)),
     },
-    cards: sqlCards(database, workshop),
+    cards: { ...cards, put: (given) => leavingNoTrace(() => cards.put(given)) },
   };
+
+  /**
+   * What is removed is overwritten, not only unlinked, and the log that still holds the pages as they were is emptied. It
+   * makes every insert several times dearer, so it is on for cards alone.
+   */
+  async function leavingNoTrace(work: () => Promise<void>): Promise<void> {
+    await database.query("pragma secure_delete = on", []);
+    try {
+      await work();
+      await database.query("pragma wal_checkpoint(truncate)", []);
+    } finally {
+      await database.query("pragma secure_delete = off", []);
+    }
+  }
 }
 
-const emptyLog = "pragma wal_checkpoint(truncate)";
+/** What was handed over is not checked yet: it may be anything. */
+const erases = (entry: Partial<Entry> | null): boolean => entry?.fact?.type === "OwnerErased";

@@ -2,6 +2,9 @@ import { DatabaseSync } from "@photostructure/sqlite";
 import { StoreTrouble } from "../journal/storeTrouble.ts";
 import { troubleOf } from "./sqliteFile.ts";
 
+/** A lock that nobody refers to is collected, and with it goes the lock: found when a second writer got in. */
+const held = new Set<object>();
+
 /** The right to write into a folder, until it is given back or the process ends in whatever way. */
 export type WriterLock = { release(): void };
 
@@ -19,7 +22,13 @@ export function writerLock(folder: string, path: string): WriterLock {
       file.close();
       throw cause;
     }
-    return { release: () => file.close() };
+    held.add(file);
+    return {
+      release() {
+        held.delete(file);
+        file.close();
+      },
+    };
   } catch (cause) {
     const fault = troubleOf(path, cause);
     throw fault instanceof StoreTrouble ? new StoreTrouble(fault.trouble, folder, cause) : fault;

@@ -64,6 +64,8 @@ describe("a data folder", () => {
       folder,
     ]);
     await new Promise((resume) => child.stdout.once("data", resume));
+    // The lock was lost once its holder's memory was collected; found after a second of writing, 2026-11.
+    await new Promise((resume) => setTimeout(resume, 2500));
     expect(troubleOf(() => openToWrite(folder))).toBe("in use");
     const ended = new Promise((resume) => child.once("close", resume));
     child.kill("SIGKILL");

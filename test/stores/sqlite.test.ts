@@ -40,6 +40,15 @@ describe("SQLite", () => {
     await again.close();
   });
 
+  test("finds a job by its index: the whole workshop was read instead, found by the bench, 2026-11", () => {
+    const path = fresh();
+    sqliteFile(path, "write").close();
+    const file = new DatabaseSync(path);
+    const plan = file.prepare("explain query plan select body from entry where workshop = 'a' and job = 'b'").all();
+    expect(plan).toMatchObject([{ detail: "SEARCH entry USING INDEX entry_of_job (job=? AND workshop=?)" }]);
+    file.close();
+  });
+
   test("two workshops in one file do not see each other", async () => {
     const database = sqliteFile(fresh(), "write");
     const [here, there] = [sqlJournal(database, workshop), sqlJournal(database, "elsewhere" as never)];
@@ -77,6 +86,8 @@ describe("SQLite", () => {
     ]);
     const erased = { ...note("bench", 1, 1), job: null, fact: { type: "OwnerErased", owner: "o-1", why: "he asked" } };
     await store.add([erased as Entry]);
+    for (const file of readdirSync(scratch))
+      expect(readFileSync(join(scratch, file), "latin1")).not.toContain("Unmistakable");
     await store.close();
     for (const file of readdirSync(scratch))
       expect(readFileSync(join(scratch, file), "latin1")).not.toContain("Unmistakable");

@@ -134,6 +134,16 @@ export function storeContract(name: string, open: () => Promise<JournalStore>): 
       expect(await store.heads()).toEqual({ bench: 40, tablet: 1 });
     });
 
+    test("the same entry by two adds at the same time is kept once, and another one in its place is a fork", async () => {
+      const [first, second] = [note("bench", 1, 1), note("bench", 2, 2)];
+      const other = { ...second, by: "sefa" } as Entry;
+      const results = await Promise.allSettled(
+        [[first], [first, second], [second], [other]].map((it) => store.add(it)),
+      );
+      expect(results.map(({ status }) => status)).toEqual(["fulfilled", "fulfilled", "fulfilled", "rejected"]);
+      expect(await all()).toEqual([first, second]);
+    });
+
     test("two stores that wrote apart hold the same after replicating", async () => {
       const other = memoryStore(workshop);
       await store.add([note("bench", 1, 1), note("bench", 2, 2)]);

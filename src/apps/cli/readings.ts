@@ -27,3 +27,12 @@ export function dayOption(name: string, text: string): string {
 
 /** Today by the clock of this machine: only the command line may look at it. */
 export const todayByTheClock = (): string => new Date().toISOString().slice(0, 10);
+
+/** A moment given as an option, in UTC; by the clock of this machine where it was not. @throws InputMistake if it is none. */
+export function momentOption(name: string, text: string | undefined): string {
+  if (text === undefined) return new Date().toISOString();
+  const read = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?Z$/.test(text) ? Date.parse(text) : Number.NaN;
+  if (!Number.isFinite(read) || new Date(read).toISOString().slice(0, 16) !== text.slice(0, 16))
+    throw mistaken(name, text, "a moment in UTC, as 2026-11-25T10:40Z");
+  return new Date(read).toISOString();
+}
