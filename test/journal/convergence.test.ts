@@ -9,6 +9,7 @@ import { JournalGap } from "../../src/journal/refusals.ts";
 import type { JournalStore } from "../../src/journal/store.ts";
 import { replicate } from "../../src/journal/store.ts";
 import { memoryStore } from "../../src/stores/memory.ts";
+import { sqliteJournal } from "../../src/stores/sqliteJournal.ts";
 import { none, workshop } from "../stores/storeContract.ts";
 import { byHand, drained, dry, gearCase, loose, opened, out, overridden, torqued, washers } from "./written.ts";
 
@@ -67,7 +68,8 @@ test("devices that wrote apart and met in pieces, twice and out of order, come t
   await fc.assert(
     fc.asyncProperty(fc.array(step, { maxLength: 60 }), async (steps) => {
       const bays = devices.map((device) => {
-        const store = memoryStore(workshop);
+        // One of them keeps its entries in SQLite: the others must not be able to tell.
+        const store = device === "van" ? sqliteJournal(":memory:", workshop, "write").store : memoryStore(workshop);
         return { store, pen: pen(store, workshop, device as DeviceId), reader: journalReader(store) };
       });
       const carried: (readonly Entry[])[] = [];
@@ -88,6 +90,7 @@ test("devices that wrote apart and met in pieces, twice and out of order, come t
       const fresh = journalReader(first.store);
       await fresh.refresh();
       for (const job of ["0", "1", "2"] as JobId[]) expect(fresh.sheet(job)).toEqual(first.reader.sheet(job));
+      for (const { store } of bays) await store.close();
     }),
     { numRuns: 150 },
   );
