@@ -43,10 +43,9 @@ export async function pageSpeed(blocks: number): Promise<PageSpeed> {
     const script = await loadedScript(await (await browser.newContext(phone)).newPage(), served.address);
     const bench = await opened(browser);
     await bench.goto(served.address, { waitUntil: "networkidle" });
-    await bench
-      .getByRole("button", { name: /worked example/i })
-      .first()
-      .click();
+    const example = await placeOf(bench.getByRole("button", { name: /worked example/i }).first());
+    // A tap by its place, as every press below: the test tool's own click leaves listeners in the page that hear each later event.
+    await bench.touchscreen.tap(example.x, example.y);
     const bare = await opened(browser);
     await bare.setContent(barePage);
     const subjects = [

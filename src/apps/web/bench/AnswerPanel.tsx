@@ -5,33 +5,60 @@ import { InView } from "../kit/InView.tsx";
 import { Mind } from "../kit/Mind.tsx";
 import { Next } from "../kit/Next.tsx";
 import { Picture } from "../kit/Picture.tsx";
-import { answer, fault, lookAtPictures, mistakes, wanted } from "./benchState.ts";
+import {
+  answered,
+  because,
+  cautions,
+  fault,
+  figure,
+  lookAtPictures,
+  mistakes,
+  narrow,
+  next,
+  pictures,
+  sentences,
+  sign,
+  strip,
+  wanted,
+} from "./benchState.ts";
 import { Odds } from "./Odds.tsx";
 
 /** The figure that is read from under the lift; small enough to stay in sight while readings are made. */
 export function MainFigure() {
-  const sign = useComputed(() =>
-    answer.value ? signWords[answer.value.sign] : mistakes.value.size > 0 ? "Not read" : "Not yet",
+  const word = useComputed(() =>
+    sign.value ? signWords[sign.value] : mistakes.value.size > 0 ? "Not read" : "Not yet",
   );
-  const figure = useComputed(() => answer.value?.figure ?? null);
-  const stop = useComputed(() => (answer.value ? stops.includes(answer.value.sign) : mistakes.value.size > 0));
+  const stop = useComputed(() => (sign.value ? stops.includes(sign.value) : mistakes.value.size > 0));
   return (
     <div class="main-figure" data-stop={stop.value ? "" : undefined}>
       <p class="sign">
-        {sign} {answer.value?.narrow && <span class="narrow">narrow</span>}
+        {word} {narrow.value && <span class="narrow">narrow</span>}
       </p>
-      {figure.value && (
-        <p class="figure">
-          <b>{figure.value.newtonMetres}</b>
-          <span class="units">
-            <span>N·m</span>
-            <span class="also">{figure.value.poundFeet} lbf·ft</span>
-          </span>
-        </p>
-      )}
-      {answer.value?.strip && <Picture svg={answer.value.strip} kind="strip" />}
+      <Figure />
+      <Strip />
     </div>
   );
+}
+
+/** Its two numbers are texts of their own: a step of a stepper changes them and nothing around them. */
+function Figure() {
+  const none = useComputed(() => figure.value === null);
+  const newtonMetres = useComputed(() => figure.value?.newtonMetres);
+  const poundFeet = useComputed(() => figure.value?.poundFeet);
+  if (none.value) return null;
+  return (
+    <p class="figure">
+      <b>{newtonMetres}</b>
+      <span class="units">
+        <span>N·m</span>
+        <span class="also">{poundFeet} lbf·ft</span>
+      </span>
+    </p>
+  );
+}
+
+function Strip() {
+  return strip.value && <Picture svg={strip.value} kind="strip" />;
 }
 
 const stops: readonly BenchSign[] = ["refused", "no torque"];
@@ -48,30 +75,35 @@ export function Answer() {
         <Pictures />
         <Odds />
       </InView>
-      <Mind cautions={answer.value?.cautions ?? []} />
+      <Cautions />
     </section>
   );
 }
 
 function Words() {
-  const at = answer.value;
   if (fault.value !== null)
     return <p role="alert">The engine failed: {fault.value}. What you typed is kept; open the page again.</p>;
-  if (!at) return <NoAnswer />;
+  if (!answered.value) return <NoAnswer />;
   return (
     <>
-      <div class="sentences" aria-live="polite">
-        {at.sentences.map((it) => (
-          <p key={it}>{it}</p>
-        ))}
-      </div>
-      {at.because !== "" && (
+      <Sentences />
+      {because.value !== "" && (
         <p class="because">
-          <b>Because</b> {at.because}
+          <b>Because</b> {because}
         </p>
       )}
-      {at.next && <Next {...at.next} />}
+      {next.value && <Next {...next.value} />}
     </>
+  );
+}
+
+function Sentences() {
+  return (
+    <div class="sentences" aria-live="polite">
+      {(sentences.value ?? []).map((it, i) => (
+        <p key={i}>{it}</p>
+      ))}
+    </div>
   );
 }
 
@@ -93,11 +125,15 @@ function NoAnswer() {
 }
 
 function Pictures() {
-  const pictures = answer.value?.pictures ?? null;
+  const drawn = pictures.value;
   return (
     <div class="pictures">
-      {pictures && <Picture svg={pictures.section} kind="sheet" />}
-      {pictures?.window && <Picture svg={pictures.window} kind="sheet" />}
+      {drawn && <Picture svg={drawn.section} kind="sheet" />}
+      {drawn?.window && <Picture svg={drawn.window} kind="sheet" />}
     </div>
   );
+}
+
+function Cautions() {
+  return <Mind cautions={cautions.value ?? []} />;
 }

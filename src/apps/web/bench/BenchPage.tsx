@@ -2,7 +2,7 @@ import { InView } from "../kit/InView.tsx";
 import { Answer, MainFigure } from "./AnswerPanel.tsx";
 import { AskedFirst } from "./AskedFirst.tsx";
 import {
-  answer,
+  answered,
   backToPort,
   changed,
   example,
@@ -40,7 +40,7 @@ export function BenchPage() {
 /** What stands behind the answer, reckoned once it comes near to view. */
 function Behind() {
   return (
-    <InView kind={answer.value ? "behind" : "behind none"} look={lookBehind}>
+    <InView kind={answered.value ? "behind" : "behind none"} look={lookBehind}>
       <Ways />
       <Papers />
     </InView>

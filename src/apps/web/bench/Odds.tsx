@@ -2,12 +2,12 @@ import { useComputed } from "@preact/signals";
 import { mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { NumberField } from "../kit/NumberField.tsx";
 import { Picture } from "../kit/Picture.tsx";
-import { answer, changed, tried } from "./benchState.ts";
+import { changed, pictures, tried } from "./benchState.ts";
 
 /** A hundred joints like this one at a torque that may be tried. */
 export function Odds() {
-  const odds = useComputed(() => answer.value?.pictures?.odds ?? null);
-  const weighed = useComputed(() => answer.value?.pictures?.window != null);
+  const odds = useComputed(() => pictures.value?.odds ?? null);
+  const weighed = useComputed(() => pictures.value?.window != null);
   const shown = useComputed(() => tried.value ?? odds.value?.at ?? "");
   const problem = useComputed(() =>
     weighed.value && odds.value === null && shown.value.trim() !== ""

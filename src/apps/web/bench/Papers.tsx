@@ -1,6 +1,6 @@
 import type { BenchPapers, Paragraph } from "../../../sheets/answer/benchPapers.ts";
 import { Sheet } from "../kit/Sheet.tsx";
-import { answer, rest } from "./benchState.ts";
+import { reasons, rest } from "./benchState.ts";
 import { WorkingSteps } from "./WorkingSteps.tsx";
 
 /** What stands one tap behind the answer: the owner's version, the page for a colleague, why, and the working. */
@@ -17,16 +17,16 @@ export function Papers() {
 }
 
 function Sheets(papers: BenchPapers) {
-  const reasons = answer.value?.reasons ?? [];
+  const why = reasons.value ?? [];
   return (
     <>
       <Sheet title="For the owner">{() => <Paragraphs paragraphs={papers.owner} />}</Sheet>
       <Sheet title="To ask a colleague">{() => <Paragraphs paragraphs={papers.casePage} />}</Sheet>
-      {reasons.length > 0 && (
+      {why.length > 0 && (
         <Sheet title="Why, in full">
           {() => (
             <ul>
-              {reasons.map((it) => (
+              {why.map((it) => (
                 <li key={it}>{it}</li>
               ))}
             </ul>

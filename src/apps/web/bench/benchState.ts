@@ -27,11 +27,30 @@ export const way = signal<RemedyId | null>(keptBench?.way ?? null);
 /** The torque at which the odds are asked; null for the one that lies nearest. */
 export const tried = signal<string | null>(null);
 
-export const answer = signal<BenchAnswer | null>(null);
+const answer = signal<BenchAnswer | null>(null);
+export const answered = computed(() => answer.value !== null);
+/** One part of the answer: it changes only where the part does, so that what shows it stays as it is. */
+export const sentences = partOf("sentences");
+export const because = partOf("because");
+export const next = partOf("next");
+export const cautions = partOf("cautions");
+export const reasons = partOf("reasons");
+export const sign = partOf("sign");
+export const narrow = partOf("narrow");
+export const figure = partOf("figure");
+export const strip = partOf("strip");
+export const pictures = partOf("pictures");
+
+function partOf<K extends keyof BenchAnswer>(key: K) {
+  return computed((): BenchAnswer[K] | null => answer.value?.[key] ?? null);
+}
+
 export const rest = signal<EngineRest | null>(null);
 const problems = signal<readonly InputProblem[]>([]);
 export const fault = signal<string | null>(null);
 let places: WrittenBench["places"] = {};
+/** The answer as the engine last handed it over, which then hands over what of it changes. */
+let handed: BenchAnswer | null = null;
 
 /** The text of a field; fields are made when they are first asked for. */
 export function text(name: string): Signal<string> {
@@ -116,7 +135,8 @@ function hear(reply: EngineReply): void {
       case "answer":
         fault.value = null;
         problems.value = [];
-        answer.value = reply.answer;
+        handed = { ...(handed as BenchAnswer), ...reply.changed };
+        answer.value = handed;
         clearTimeout(settling);
         settling = setTimeout(settle, quiet_ms);
         break;
@@ -131,6 +151,7 @@ function hear(reply: EngineReply): void {
         break;
       case "fault":
         fault.value = reply.message;
+        answer.value = null;
         break;
       default:
         reply satisfies never;

@@ -22,7 +22,8 @@ export type EngineRest = WaysRow & {
 };
 
 export type EngineReply =
-  | { readonly part: "answer"; readonly answer: BenchAnswer }
+  /** What of the answer is another than in the reply before; whole after anything but an answer. */
+  | { readonly part: "answer"; readonly changed: Partial<BenchAnswer> }
   | { readonly part: "unread"; readonly problems: readonly InputProblem[] }
   | { readonly part: "rest"; readonly rest: EngineRest | null }
   /** A fault of ours: the page says so and goes on. */

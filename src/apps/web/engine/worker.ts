@@ -1,8 +1,11 @@
-import { type BenchWeighed, benchAnswer, weighBench } from "../../../sheets/answer/benchAnswer.tsx";
+import { type BenchAnswer, type BenchWeighed, benchAnswer, weighBench } from "../../../sheets/answer/benchAnswer.tsx";
+import { changedParts } from "./changedParts.ts";
 import type { EngineReply, EngineRequest } from "./messages.ts";
 
 /** The engine beside the page: it reckons here, so that no tap waits for a sum. It is handed a case and hands back text. */
 let last: BenchWeighed | null = null;
+/** The answer that the page shows; null where it shows none. */
+let shown: BenchAnswer | null = null;
 
 const page = self as unknown as { postMessage(reply: EngineReply): void };
 
@@ -11,6 +14,7 @@ addEventListener("message", async ({ data }: MessageEvent<EngineRequest>) => {
     page.postMessage(await replyTo(data));
   } catch (cause) {
     last = null;
+    shown = null;
     page.postMessage({ part: "fault", message: cause instanceof Error ? cause.message : String(cause) });
   }
 });
@@ -28,7 +32,11 @@ async function replyTo(request: EngineRequest): Promise<EngineReply> {
   last = weighBench(request.written, request.today);
   // From here on the page may lose its server: what is not here yet is fetched now.
   setTimeout(() => behind().catch(() => {}));
-  return last.ok
-    ? { part: "answer", answer: benchAnswer(last.weighed, request.tried, request.pictures) }
-    : { part: "unread", problems: last.problems };
+  if (!last.ok) {
+    shown = null;
+    return { part: "unread", problems: last.problems };
+  }
+  const before = shown;
+  shown = benchAnswer(last.weighed, request.tried, request.pictures);
+  return { part: "answer", changed: changedParts(before, shown) };
 }
