@@ -7,8 +7,8 @@ import { allowedInstead, overrideWords, refusalSentence } from "../words/refusal
 import { remedyNames } from "../words/remedyWords.ts";
 import { standsWords } from "../words/repairWords.ts";
 import { answerSentence, leastOf, pullText } from "../words/windowWords.ts";
-import { bestRemedy, bestRepair, roomierRemedy } from "./pictures.ts";
 import { countedOfHealthy } from "./reasons.ts";
+import { bestRemedy, bestRepair, roomierRemedy } from "./remedyShown.ts";
 
 /** Two or three sentences that may be read from under the lift, each whole. */
 export function answerFirst(weighed: Weighed): readonly string[] {

@@ -11,7 +11,8 @@ import { remedyNames } from "../words/remedyWords.ts";
 import { answerSentence, leastOf } from "../words/windowWords.ts";
 import type { AnswerDocument } from "./answerDocument.ts";
 import { answerFirst } from "./answerFirst.ts";
-import { remedyBeside, sectionOf, windowOf } from "./pictures.ts";
+import { sectionOf, windowOf } from "./pictures.ts";
+import { remedyBeside } from "./remedyShown.ts";
 import { repairLines } from "./repairLines.ts";
 import { width, wrapped } from "./wrapped.ts";
 

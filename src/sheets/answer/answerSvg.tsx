@@ -2,7 +2,8 @@ import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { AnswerSheet } from "../drawings/AnswerSheet.tsx";
 import { standaloneSvg } from "../drawings/standalone.ts";
 import { remedyNames } from "../words/remedyWords.ts";
-import { remedyBeside, sectionOf, windowOf } from "./pictures.ts";
+import { sectionOf, windowOf } from "./pictures.ts";
+import { remedyBeside } from "./remedyShown.ts";
 
 /** The picture of an answer: the port as found and, where something else would do, that beside it; a window under each. */
 export function answerSvg(weighed: Weighed): string {

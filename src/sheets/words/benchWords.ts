@@ -1,4 +1,4 @@
-import type { BenchSign } from "../answer/benchAnswer.tsx";
+import type { BenchSign } from "../answer/benchAnswer.ts";
 import { fieldWords } from "./fieldWords.ts";
 
 /** The word over the main figure, or in its place. */

@@ -2,8 +2,9 @@ import { describe, expect, test } from "vitest";
 import type { RemedyId } from "../../../src/mechanics/remedies/method.ts";
 import { answerDocument } from "../../../src/sheets/answer/answerDocument.ts";
 import { answerLines } from "../../../src/sheets/answer/answerLines.ts";
-import { benchAnswer, weighBench } from "../../../src/sheets/answer/benchAnswer.tsx";
+import { benchAnswer, weighBench } from "../../../src/sheets/answer/benchAnswer.ts";
 import { benchPapers } from "../../../src/sheets/answer/benchPapers.ts";
+import { benchPictures } from "../../../src/sheets/answer/benchPictures.tsx";
 import { benchWays, wayDetails } from "../../../src/sheets/answer/benchWays.tsx";
 import { casePageLines } from "../../../src/sheets/answer/casePageLines.ts";
 import { ownerLines } from "../../../src/sheets/answer/ownerLines.ts";
@@ -23,13 +24,13 @@ const empty = weighedOf({ ...exampleCase, seal: { ...exampleCase.seal, material:
 
 describe("the bench says what the command line says", () => {
   test("the figure to pull is the advice of the document", () => {
-    const { figure, sign } = benchAnswer(example.weighed, null, false);
+    const { figure, sign } = benchAnswer(example.weighed);
     expect(sign).toBe("pull");
     expect(Number(figure?.newtonMetres)).toBe(example.document.asFound.window?.advice_Nm);
   });
 
   test("no sentence of an answer is lost between its first words, its because and its why", () => {
-    const { sentences, because, reasons } = benchAnswer(example.weighed, null, false);
+    const { sentences, because, reasons } = benchAnswer(example.weighed);
     const all = [...sentences, because, ...reasons].join(" ");
     for (const it of example.document.asFound.because) expect(all).toContain(it);
   });
@@ -97,7 +98,7 @@ describe("what a card opens to", () => {
   });
 
   test("every caution of a way stands once: with the answer, or in its details", () => {
-    const answered = benchAnswer(weighed, null, false).cautions;
+    const answered = benchAnswer(weighed).cautions;
     for (const { id, name, cautions } of document.remedies) {
       const own = details(id as RemedyId)?.rows.find((it) => it.name === "Mind")?.lines ?? [];
       const all = [...answered, ...own];
@@ -118,7 +119,8 @@ describe("no torque where none may be", () => {
     ["refused", refused],
     ["a question open", unasked],
   ])("%s: no figure, no window, no odds", (_, { weighed }) => {
-    const { figure, strip, pictures, sign } = benchAnswer(weighed, "30", true);
+    const { figure, sign } = benchAnswer(weighed);
+    const { strip, pictures } = benchPictures(weighed, "30", true);
     expect({ figure, strip, sign, window: pictures?.window, odds: pictures?.odds }).toEqual({
       figure: null,
       strip: null,
@@ -129,19 +131,19 @@ describe("no torque where none may be", () => {
   });
 
   test("an empty window: no figure, and the word says so", () => {
-    const { figure, sign, sentences } = benchAnswer(empty.weighed, null, false);
+    const { figure, sign, sentences } = benchAnswer(empty.weighed);
     expect([figure, sign]).toEqual([null, "no torque"]);
     expect(sentences.join(" ")).toContain("Would do:");
   });
 
   test("an open question is what comes next, with its field", () => {
-    expect(benchAnswer(unasked.weighed, null, false).next?.field).toBe("asked.crack");
+    expect(benchAnswer(unasked.weighed).next?.field).toBe("asked.crack");
   });
 });
 
 describe("odds", () => {
   test("at a torque that was tried, in any unit of torque; none where it does not read", () => {
-    const at = (tried: string | null) => benchAnswer(example.weighed, tried, true).pictures?.odds?.at ?? null;
+    const at = (tried: string | null) => benchPictures(example.weighed, tried, true).pictures?.odds?.at ?? null;
     expect(at(null)).toBe("46");
     expect(at("20")).toBe("20");
     expect(at("20,5")).toBe("20.5");

@@ -1,5 +1,5 @@
 import { useComputed } from "@preact/signals";
-import type { BenchSign } from "../../../sheets/answer/benchAnswer.tsx";
+import type { BenchSign } from "../../../sheets/answer/benchAnswer.ts";
 import { signWords, startSentence, unreadSentence, wantedSentence } from "../../../sheets/words/benchWords.ts";
 import { InView } from "../kit/InView.tsx";
 import { Mind } from "../kit/Mind.tsx";

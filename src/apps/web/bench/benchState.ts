@@ -1,9 +1,8 @@
 import { batch, computed, type Signal, signal } from "@preact/signals";
 import type { RemedyId } from "../../../mechanics/remedies/method.ts";
-import type { BenchAnswer } from "../../../sheets/answer/benchAnswer.tsx";
 import { type InputProblem, mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { startedEngine } from "../engine/engine.ts";
-import type { EngineReply, EngineRest } from "../engine/messages.ts";
+import type { DrawnAnswer, EngineReply, EngineRest } from "../engine/messages.ts";
 import { today } from "../kit/clock.ts";
 import { keep, kept } from "../kit/saved.ts";
 import { exampleDay, exampleTexts } from "./exampleTexts.ts";
@@ -27,7 +26,7 @@ export const way = signal<RemedyId | null>(keptBench?.way ?? null);
 /** The torque at which the odds are asked; null for the one that lies nearest. */
 export const tried = signal<string | null>(null);
 
-const answer = signal<BenchAnswer | null>(null);
+const answer = signal<DrawnAnswer | null>(null);
 export const answered = computed(() => answer.value !== null);
 /** One part of the answer: it changes only where the part does, so that what shows it stays as it is. */
 export const sentences = partOf("sentences");
@@ -41,8 +40,8 @@ export const figure = partOf("figure");
 export const strip = partOf("strip");
 export const pictures = partOf("pictures");
 
-function partOf<K extends keyof BenchAnswer>(key: K) {
-  return computed((): BenchAnswer[K] | null => answer.value?.[key] ?? null);
+function partOf<K extends keyof DrawnAnswer>(key: K) {
+  return computed((): DrawnAnswer[K] | null => answer.value?.[key] ?? null);
 }
 
 export const rest = signal<EngineRest | null>(null);
@@ -50,7 +49,7 @@ const problems = signal<readonly InputProblem[]>([]);
 export const fault = signal<string | null>(null);
 let places: WrittenBench["places"] = {};
 /** The answer as the engine last handed it over, which then hands over what of it changes. */
-let handed: BenchAnswer | null = null;
+let handed: DrawnAnswer | null = null;
 
 /** The text of a field; fields are made when they are first asked for. */
 export function text(name: string): Signal<string> {
@@ -135,7 +134,7 @@ function hear(reply: EngineReply): void {
       case "answer":
         fault.value = null;
         problems.value = [];
-        handed = { ...(handed as BenchAnswer), ...reply.changed };
+        handed = { ...(handed as DrawnAnswer), ...reply.changed };
         answer.value = handed;
         clearTimeout(settling);
         settling = setTimeout(settle, quiet_ms);

@@ -6,7 +6,7 @@ export function startedEngine(hear: (reply: EngineReply) => void): (request: Eng
   const worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
   const queue = latestWins<EngineRequest>((request) => worker.postMessage(request));
   worker.addEventListener("message", ({ data }: MessageEvent<EngineReply>) => {
-    queue.done();
+    if (!(data.part === "answer" && data.undrawn)) queue.done();
     hear(data);
   });
   worker.addEventListener("error", ({ message }) =>

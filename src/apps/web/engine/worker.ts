@@ -1,11 +1,11 @@
-import { type BenchAnswer, type BenchWeighed, benchAnswer, weighBench } from "../../../sheets/answer/benchAnswer.tsx";
+import { type BenchWeighed, benchAnswer, weighBench } from "../../../sheets/answer/benchAnswer.ts";
 import { changedParts } from "./changedParts.ts";
-import type { EngineReply, EngineRequest } from "./messages.ts";
+import type { DrawnAnswer, EngineReply, EngineRequest } from "./messages.ts";
 
 /** The engine beside the page: it reckons here, so that no tap waits for a sum. It is handed a case and hands back text. */
 let last: BenchWeighed | null = null;
 /** The answer that the page shows; null where it shows none. */
-let shown: BenchAnswer | null = null;
+let shown: DrawnAnswer | null = null;
 
 const page = self as unknown as { postMessage(reply: EngineReply): void };
 
@@ -36,7 +36,18 @@ async function replyTo(request: EngineRequest): Promise<EngineReply> {
     shown = null;
     return { part: "unread", problems: last.problems };
   }
-  const before = shown;
-  shown = benchAnswer(last.weighed, request.tried, request.pictures);
-  return { part: "answer", changed: changedParts(before, shown) };
+  const { weighed } = last;
+  const answer = benchAnswer(weighed);
+  // The figure does not wait for what draws it: that is loaded once there is a figure to draw.
+  if (!drawings) page.postMessage(handedOver({ ...answer, strip: null, pictures: null }, true));
+  drawings ??= await import("../../../sheets/answer/benchPictures.tsx");
+  return handedOver({ ...answer, ...drawings.benchPictures(weighed, request.tried, request.pictures) }, false);
+}
+
+let drawings: typeof import("../../../sheets/answer/benchPictures.tsx") | null = null;
+
+function handedOver(answer: DrawnAnswer, undrawn: boolean): EngineReply {
+  const changed = changedParts(shown, answer);
+  shown = answer;
+  return { part: "answer", changed, undrawn };
 }

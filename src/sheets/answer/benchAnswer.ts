@@ -1,20 +1,14 @@
-import { render } from "preact-render-to-string";
 import { lbf_ft } from "../../mechanics/quantity/unit.ts";
 import type { Assumption } from "../../mechanics/remedies/givenCase.ts";
 import { type Weighed, weigh } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { readCase } from "../caseForm/readCase.ts";
-import { PortSection } from "../drawings/PortSection.tsx";
-import { WindowBar } from "../drawings/WindowBar.tsx";
-import { commonTorque, WindowStrip } from "../drawings/WindowStrip.tsx";
 import { pullFigure, torqueFigure } from "../words/figures.ts";
 import { nextSentence } from "../words/measurementWords.ts";
 import type { InputProblem } from "../words/problemWords.ts";
 import { refusalSentence } from "../words/refusalWords.ts";
 import { answerSentence } from "../words/windowWords.ts";
 import { answerFirst } from "./answerFirst.ts";
-import { type BenchOdds, benchOdds, type TriedTorque } from "./benchOdds.tsx";
-import { sectionOf, windowOf } from "./pictures.ts";
 import { cautionsByPlace, foundReasons } from "./reasons.ts";
 
 /** A port weighed for the bench, or what could not be read of it. */
@@ -25,7 +19,7 @@ export type BenchWeighed =
 /** What the port comes to in one look. */
 export type BenchSign = "pull" | "book figure" | "no torque" | "no wrench" | "refused" | "look again";
 
-/** The answer of the bench: figures as they are read, sentences, and drawings as the text of their SVG. */
+/** The answer of the bench in figures, as they are read, and sentences. */
 export type BenchAnswer = {
   readonly sign: BenchSign;
   readonly narrow: boolean;
@@ -37,16 +31,6 @@ export type BenchAnswer = {
   readonly next: { readonly sentence: string; readonly field: string | null } | null;
   readonly reasons: readonly string[];
   readonly cautions: readonly string[];
-  /** Whether there is a window, and it in small. */
-  readonly strip: string | null;
-  /** Null where nobody looks at them. */
-  readonly pictures: BenchPictures | null;
-};
-
-export type BenchPictures = {
-  readonly section: string;
-  readonly window: string | null;
-  readonly odds: BenchOdds | null;
 };
 
 /** Reads a case and weighs it; `today` stands in where it names no day. */
@@ -57,10 +41,9 @@ export function weighBench(written: unknown, today: string): BenchWeighed {
     : { ok: false, problems: read.problems };
 }
 
-/** The answer for the port as found; with its pictures, where somebody looks at them, the odds at the torque that was tried. */
-export function benchAnswer(weighed: Weighed, tried: TriedTorque, withPictures: boolean): BenchAnswer {
+/** The answer for the port as found. */
+export function benchAnswer(weighed: Weighed): BenchAnswer {
   const { asFound, portCase } = weighed;
-  const window = windowOf(portCase, asFound, caption);
   const sentences = answerFirst(weighed);
   const reasons = foundReasons(weighed).filter((it) => !said(it, sentences, asFound));
   return {
@@ -75,20 +58,6 @@ export function benchAnswer(weighed: Weighed, tried: TriedTorque, withPictures: 
     cautions: cautionsByPlace(weighed)
       .filter(({ where }) => where === "port" || (where !== "cutting" && asFound.closure.heldOtherwise))
       .map(({ text }) => text),
-    strip: window && render(<WindowStrip window={window} to_Nm={commonTorque([window])} />),
-    pictures: withPictures ? picturesOf(weighed, tried) : null,
-  };
-}
-
-const caption = "As found";
-
-function picturesOf(weighed: Weighed, tried: TriedTorque): BenchPictures {
-  const { asFound, portCase } = weighed;
-  const window = windowOf(portCase, asFound, caption);
-  return {
-    section: render(<PortSection section={sectionOf(portCase, asFound)} caption={caption} />),
-    window: window && render(<WindowBar {...window} />),
-    odds: benchOdds(weighed, tried),
   };
 }
 
