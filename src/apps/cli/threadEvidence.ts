@@ -4,6 +4,7 @@ import {
   gapsRead,
   hexagonsRead,
   leafRead,
+  MOST_COUNTED,
   ordinaryWear,
   outsideRead,
   taperRead,
@@ -81,9 +82,6 @@ function travelInTurns(text: string): ThreadEvidence {
     throw mistaken("--travel", text, `up to ${MOST_COUNTED} turns, as "${example}"`);
   return travelRead(turns, length("--travel", "L", example, along));
 }
-
-/** More than any plug has. */
-const MOST_COUNTED = 60;
 
 /** "0.6 mm in 10 mm": how much the diameter grows over a length. */
 function taperOver(text: string): ThreadEvidence {

@@ -34,6 +34,9 @@ export const travelRead = (turns: number, it: Measured): ThreadEvidence => ({
   length: known("L", it, "depth rod, travel"),
 });
 
+/** More gaps or turns than any plug has. */
+export const MOST_COUNTED = 60;
+
 /** How much the diameter grows over a length: two diameters by caliper, each with its own error. */
 export const taperRead = (change: Measured, over: Measured): ThreadEvidence => ({
   type: "taper",

@@ -36,7 +36,7 @@ import { type Typed, typed } from "./typed.ts";
 export function dripSum(texts: SumTexts): SumRead {
   const it = typed(texts, dripFields);
   const answers = answersOf(it);
-  const [drops, time, lip] = [it.count("drops", 0), it.quantity("minutes", "t"), it.quantity("lip", "r")];
+  const [drops, time, lip] = [it.count("drops", 0, MOST_DROPS), it.quantity("minutes", "t"), it.quantity("lip", "r")];
   const [aboveLimit, perHeight] = [it.quantity("toLimit", "h"), it.quantity("perMm", "k")];
   const drop = lip ? dropFromLip(lip) : ordinaryDrop;
   if (!drop) it.refuse("lip", "a lip of about 0.5 to 6 mm: outside it the law of drops does not hold");
@@ -139,6 +139,9 @@ function nextOf(triage: LeakTriage | null, drops: number): SumAnswer["next"] {
       return at(marginNext, "toLimit");
   }
 }
+
+/** More than anybody counts. */
+const MOST_DROPS = 999_999;
 
 /** Counts below this leave more doubt than the size of a drop does (judgement: its interval is as wide as its figure). */
 const FEW_DROPS = 30;

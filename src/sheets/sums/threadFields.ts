@@ -14,6 +14,7 @@ export const threadFields = {
   travel: measured("mm", 0.5, "7.5"),
   grown: { type: "number", unit: "mm", step: 0.05, start: "0", from: "nothing" },
   grownOver: measured("mm", 1, "10"),
+  turned: choice("plug", "known"),
   felt: choice("tight", "free"),
   meshTurns: measured("", 0.5, "2"),
   meshIn: { type: "text", common: ["M18x1.5", "M20x1.5", "M22x1.5"] },

@@ -8,6 +8,7 @@ import {
   gapsRead,
   hexagonsRead,
   leafRead,
+  MOST_COUNTED,
   ordinaryWear,
   outsideRead,
   taperRead,
@@ -15,13 +16,14 @@ import {
   travelRead,
 } from "../../mechanics/threads/namingReadings.ts";
 import type { SeparatingMeasurement } from "../../mechanics/threads/namingSeparate.ts";
-import { type ThreadNaming, threadCandidates } from "../../mechanics/threads/threadName.ts";
+import { threadCandidates } from "../../mechanics/threads/threadName.ts";
 import { separatingSentence } from "../words/separatingWords.ts";
 import { metricOnly, namingSign, orSecond, sayWhatWasCounted } from "../words/threadBenchWords.ts";
 import {
   candidateReasons,
   candidatesBeside,
   namingSentence,
+  pitchSentences,
   spinFirst,
   warningSentence,
 } from "../words/threadWords.ts";
@@ -29,6 +31,7 @@ import { namedOnRule } from "./namedOnRule.tsx";
 import { answered, type SumRead } from "./sumAnswer.ts";
 import type { SumTexts } from "./sumField.ts";
 import { type ThreadField, threadFields } from "./threadFields.ts";
+import { threadWorking } from "./threadWorking.ts";
 import { type Typed, typed } from "./typed.ts";
 
 /** Which thread it is, from what is on the bench. */
@@ -37,11 +40,12 @@ export function threadSum(texts: SumTexts): SumRead {
   const [first, ...more] = evidenceOf(it);
   if (it.problems.length === 0 && !first) it.want("outside", "gaps");
   if (it.problems.length > 0 || !first) return { ok: false, problems: it.problems };
-  return answerOf(threadCandidates([first, ...more]), [first, ...more]);
+  return answerOf([first, ...more]);
 }
 
-function answerOf(naming: ThreadNaming, evidence: readonly ThreadEvidence[]): SumRead {
-  const { candidates, showTwo, warnings } = naming;
+function answerOf(evidence: readonly [ThreadEvidence, ...ThreadEvidence[]]): SumRead {
+  const naming = threadCandidates(evidence);
+  const { candidates, showTwo, warnings, separateBy } = naming;
   const [first, second] = candidates;
   const shown = candidatesBeside(naming);
   const [reason = "", ...reasons] = shown.map((it) => `${it.designation}: ${candidateReasons(it, evidence)}.`);
@@ -54,11 +58,14 @@ function answerOf(naming: ThreadNaming, evidence: readonly ThreadEvidence[]): Su
       : null,
     sentences: [...warnings.map((it) => warningSentence(it, evidence)), namingSentence(naming)],
     because: reason,
-    next: warnings.includes("counted crests") ? { sentence: sayWhatWasCounted, field: "counted" } : nextOf(naming),
+    next: warnings.includes("counted crests")
+      ? { sentence: sayWhatWasCounted, field: "counted" }
+      : { sentence: separatingSentence(naming), field: separateBy && fieldOf[separateBy.type] },
     picture: render(namedOnRule(naming, evidence)),
     threads: metric,
-    reasons,
+    reasons: [...reasons, ...pitchSentences(evidence).map((it) => `${it.replace(/^p/, "P")}.`)],
     cautions: [...spinFirst, ...(metric.length === 0 ? [metricOnly] : [])],
+    working: threadWorking(naming, evidence),
   });
 }
 
@@ -67,15 +74,10 @@ const fieldOf: Readonly<Record<SeparatingMeasurement["type"], ThreadField>> = {
   gaps: "gaps",
   "outside diameter": "outside",
   "two diameters": "grown",
-  "spin a known plug": "felt",
+  "spin a known plug": "turned",
   "pitch gauge": "seats",
   bore: "bore",
 };
-
-const nextOf = (naming: ThreadNaming) => ({
-  sentence: separatingSentence(naming),
-  field: naming.separateBy && fieldOf[naming.separateBy.type],
-});
 
 /** Every reading that is whole; of those that take two, the one that is still wanted is noted. */
 function evidenceOf(it: Typed): readonly ThreadEvidence[] {
@@ -84,7 +86,7 @@ function evidenceOf(it: Typed): readonly ThreadEvidence[] {
     return read && { length: read, id: name };
   };
   const [outside, along, bore] = [length("outside", "d"), length("along", "l"), length("bore", "D_1")];
-  const [gaps, turns] = [gapsCounted(it), it.count("turns", 1)];
+  const [gaps, turns] = [gapsCounted(it), turnsOf(it)];
   const [travel, grown, over] = [length("travel", "l"), length("grown", "dd"), length("grownOver", "l")];
   const [hexagon, sister] = [length("hexagon", "s"), length("sister", "s")];
   const [seats, seatsNot, mesh] = [leaf(it, "seats"), leaf(it, "seatsNot"), meshFelt(it)];
@@ -112,9 +114,16 @@ function both(it: Typed, ...names: readonly [ThreadField, ThreadField]): void {
 
 /** Who counted crests counted one more than there are gaps. */
 function gapsCounted(it: Typed): number | null {
-  if (it.text("counted") !== "crests") return it.count("gaps", 1);
-  const crests = it.count("gaps", 2);
+  if (it.text("counted") !== "crests") return it.count("gaps", 1, MOST_COUNTED);
+  const crests = it.count("gaps", 2, MOST_COUNTED);
   return crests && crests - 1;
+}
+
+/** Turns of travel, by halves and quarters as they are counted. */
+function turnsOf(it: Typed): number | null {
+  const turns = it.quantity("turns", "N");
+  if (turns && turns.value > MOST_COUNTED) return it.refuse("turns", `up to ${MOST_COUNTED} turns, as "5"`);
+  return turns ? turns.value : null;
 }
 
 function leaf(it: Typed, name: ThreadField): Quantity | null {
@@ -123,9 +132,12 @@ function leaf(it: Typed, name: ThreadField): Quantity | null {
 
 function meshFelt(it: Typed): ThreadEvidence | null {
   both(it, "felt", "meshTurns");
+  const unknown = it.text("turned") === "known" ? "hole" : "plug";
+  // A known plug that is not named would be taken for this one.
+  if (unknown === "hole") it.want("meshIn", "felt", "meshTurns");
   const [felt, turns] = [it.chosen("felt", ["tight", "free"]), it.quantity("meshTurns", "n")];
   const named = it.text("meshIn");
   const known = named === null ? null : knownDesignation(named);
   if (named !== null && known === null) return it.refuse("meshIn", "a thread that is known here, as M22x1.5");
-  return felt && turns && { type: "mesh", unknown: "plug", known, turns: turns.value, felt };
+  return felt && turns && { type: "mesh", unknown, known, turns: turns.value, felt };
 }

@@ -15,8 +15,8 @@ export type Typed = {
   readonly chosen: <C extends string>(name: string, choices: readonly C[]) => C | null;
   /** The reading of a number field under `symbol`; null where it is empty or was noted as a mistake. */
   readonly quantity: (name: string, symbol: string) => Quantity | null;
-  /** A whole number from `least`; null where it is empty or was noted. */
-  readonly count: (name: string, least: number) => number | null;
+  /** A whole number from `least` to `most`; null where it is empty or was noted. */
+  readonly count: (name: string, least: number, most: number) => number | null;
   /** Notes what is accepted in a field in place of what was given there. */
   readonly refuse: (name: string, accepted: string) => null;
   /** Notes that a field is wanted, where it is empty; one that was mistyped is noted already. */
@@ -37,13 +37,15 @@ export function typed(texts: SumTexts, fields: SumFields): Typed {
     refuse,
     chosen: (name, choices) => choices.find((it) => it === text(name)) ?? null,
     want(...names) {
-      for (const field of names) if (text(field) === null) problems.push({ field, given: "nothing", accepted: "" });
+      for (const field of names)
+        if (text(field) === null && !problems.some((it) => it.field === field))
+          problems.push({ field, given: "nothing", accepted: "" });
     },
-    count(name, least) {
+    count(name, least, most) {
       const given = text(name);
       if (given === null) return null;
       const count = /^\d{1,6}$/.test(given) ? Number(given) : Number.NaN;
-      return count >= least ? count : refuse(name, `a whole number from ${least}`);
+      return count >= least && count <= most ? count : refuse(name, `a whole number from ${least} to ${most}`);
     },
     quantity(name, symbol) {
       const given = text(name);

@@ -16,9 +16,10 @@ export const threadFieldWords: Readonly<Record<ThreadField, FieldWords>> = {
   travel: { label: "It goes in by" },
   grown: { label: "Diameter grows by", hint: "Two caliper readings along the plug; 0 where it is the same." },
   grownOver: { label: "Over a length of" },
-  felt: { label: "Turned in by hand it goes", hint: "Stop where it binds: force tells nothing more." },
+  turned: { label: "What was turned in by hand?" },
+  felt: { label: "It goes", hint: "Stop where it binds: force tells nothing more." },
   meshTurns: { label: "After so many turns", hint: "From the first catch." },
-  meshIn: { label: "In a known thread", hint: "Empty for the hole the plug was found in." },
+  meshIn: { label: "The known thread", hint: "Empty where the plug was turned into the hole it was found in." },
   hexagon: { label: "Hexagon of this plug" },
   sister: { label: "Hexagon of its sister", hint: "The plug in a sound port of the same machine." },
 };
@@ -37,6 +38,8 @@ export const threadChoiceWords: Readonly<Record<string, string>> = {
   worn: "worn or dirty",
   gaps: "gaps",
   crests: "crests",
+  plug: "this plug",
+  known: "a known plug, into this hole",
   tight: "tight",
   free: "free all the way",
 };

@@ -18,7 +18,7 @@ export function threadLines(naming: ThreadNaming, evidence: readonly ThreadEvide
     ...naming.warnings.map((it) => warningSentence(it, evidence)),
     "",
     "Why",
-    ...pitchLines(evidence),
+    ...pitchSentences(evidence).map((line) => `  ${line}`),
     ...shown.map((it) => `  ${it.designation.padEnd(width)}  ${candidateReasons(it, evidence)}`),
     "",
     "Next",
@@ -79,10 +79,11 @@ export function warningSentence(warning: NamingWarning, evidence: readonly Threa
   }
 }
 
-function pitchLines(evidence: readonly ThreadEvidence[]): readonly string[] {
+/** "pitch read: 1.51 ± 0.08 mm", for each count. */
+export function pitchSentences(evidence: readonly ThreadEvidence[]): readonly string[] {
   const pitches = evidence.flatMap((it) => pitchRead(it) ?? []);
   return pitches.map(
-    (it) => `  pitch read: ${valueIn(mm, it).toFixed(2)} ± ${(2000 * standardUncertainty(it)).toFixed(2)} mm`,
+    (it) => `pitch read: ${valueIn(mm, it).toFixed(2)} ± ${(2000 * standardUncertainty(it)).toFixed(2)} mm`,
   );
 }
 

@@ -62,7 +62,7 @@ describe("what is missing or mistyped is named", () => {
   });
 
   test("half a drop is none, and a lip as wide as a plate is no lip", () => {
-    expect(problemsOf(dripSum({ ...counted, drops: "7.5" }))["drops"]).toBe("a whole number from 0");
+    expect(problemsOf(dripSum({ ...counted, drops: "7.5" }))["drops"]).toBe("a whole number from 0 to 999999");
     expect(problemsOf(dripSum({ ...counted, lip: "40" }))["lip"]).toContain("0.5 to 6 mm");
   });
 });

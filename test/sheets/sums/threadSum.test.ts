@@ -11,6 +11,7 @@ describe("published: a designation's pitch and tolerance are those of ISO 261 an
     expect(it.because).toContain("8 gaps reach 12.0 mm");
     expect(it.threads[0]).toBe("M22x1.5");
     expect(it.picture).toContain("M22x1.5: crest 8 at 12.0 mm");
+    expect(it.working.length).toBeGreaterThan(2);
   });
 
   test("10.5 mm are seven pitches of 1.5 mm: it asks whether crests were counted", () => {
@@ -40,6 +41,13 @@ test("binding after two turns stops the hand", () => {
   expect([it.sign, it.stop]).toEqual(["Stop turning", true]);
 });
 
+test("a known plug that runs free into the hole speaks for its own thread", () => {
+  const doubtful = { outside: "19.9", gaps: "4", along: "5.9" };
+  const spun = { ...doubtful, turned: "known", meshIn: "M20x1.5", felt: "free", meshTurns: "6" };
+  expect(answerOf(threadSum(spun)).figure).toEqual({ value: "M20x1.5", unit: "", also: "" });
+  expect(problemsOf(threadSum({ ...doubtful, turned: "known", felt: "free", meshTurns: "6" }))).toEqual({ meshIn: "" });
+});
+
 describe("what is missing or mistyped is named, and nothing stands for it", () => {
   test("an empty bench wants the two readings that name most threads", () => {
     expect(problemsOf(threadSum({}))).toEqual({ outside: "", gaps: "" });
@@ -55,6 +63,6 @@ describe("what is missing or mistyped is named, and nothing stands for it", () =
     const told = problemsOf(threadSum({ outside: "1,234.5", gaps: "2.5", along: "12 N·m", meshIn: "M21" }));
     expect(Object.keys(told).toSorted()).toEqual(["along", "gaps", "meshIn", "outside"]);
     expect(told["outside"]).toContain("could be read in two ways");
-    expect(told["gaps"]).toBe("a whole number from 1");
+    expect(told["gaps"]).toBe("a whole number from 1 to 60");
   });
 });

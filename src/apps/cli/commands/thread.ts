@@ -1,10 +1,9 @@
 import type { Command } from "commander";
-import { working } from "../../../mechanics/quantity/working.ts";
-import { lengthExpected, oddsOfFirst, pitchRead } from "../../../mechanics/threads/namingWorking.ts";
 import { type ThreadCandidate, type ThreadNaming, threadCandidates } from "../../../mechanics/threads/threadName.ts";
 import { threadRuleSvg } from "../../../sheets/answer/threadRuleSvg.tsx";
+import { threadWorking } from "../../../sheets/sums/threadWorking.ts";
 import { separatingSentence } from "../../../sheets/words/separatingWords.ts";
-import { candidatesBeside, threadLines, warningSentence } from "../../../sheets/words/threadWords.ts";
+import { threadLines, warningSentence } from "../../../sheets/words/threadWords.ts";
 import { writeSvg } from "../files.ts";
 import { decimals, digits, print, workingLines } from "../print.ts";
 import { type ThreadOptions, threadEvidence } from "../threadEvidence.ts";
@@ -41,14 +40,8 @@ const worthTelling = 0.001;
 function answer(options: Options): void {
   const evidence = threadEvidence(options);
   const naming = threadCandidates(evidence);
-  const shown = candidatesBeside(naming);
   if (options.svg !== undefined) writeSvg(options.svg, threadRuleSvg(naming, evidence));
-  const steps = working(
-    ...evidence
-      .flatMap((it) => [pitchRead(it), ...shown.map((candidate) => lengthExpected(it, candidate))])
-      .filter((it) => it !== null),
-    oddsOfFirst(naming),
-  );
+  const steps = threadWorking(naming, evidence);
   const document = {
     candidates: told(naming).map(candidateDocument),
     separateBy: separatingSentence(naming),

@@ -24,7 +24,7 @@ export const ThreadPage = sumPage({
   parts: [
     { id: "plug", title: threadParts.plug, folds: false, fields: ["outside", "crests", "gaps", "along", "counted"] },
     folded("gauge", "seats", "seatsNot"),
-    folded("hand", "felt", "meshTurns", "meshIn"),
+    folded("hand", "turned", "felt", "meshTurns", "meshIn"),
     folded("hole", "bore", "turns", "travel"),
     folded("taper", "grown", "grownOver"),
     folded("foreign", "hexagon", "sister"),
