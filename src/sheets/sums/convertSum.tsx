@@ -47,6 +47,7 @@ function answerOf({ value, unit }: Written): SumRead {
     next: null,
     picture: first ? scales(value, unit, first) : null,
     rows: others.filter((it) => it !== first).map((it) => ({ name: it.symbol, value: figure(it) })),
+    reasons: others.filter((it) => it !== first).map((it) => because(unit, it)),
     cautions: [...(cautionOf[unit.kind] ?? []), asRead],
   });
 }

@@ -9,6 +9,7 @@ import { degC } from "../../mechanics/quantity/unit.ts";
 import { working } from "../../mechanics/quantity/working.ts";
 import { CureClock } from "../drawings/CureClock.tsx";
 import {
+  anotherTube,
   closedNext,
   comesDown,
   cureSigns,
@@ -51,22 +52,30 @@ export function cureSum(texts: SumTexts, today: string): SumRead {
 
 function answerOf(clocks: CureClocks, closed: Date | null, air: Air, tube: Parameters<typeof forbidden>[0]): SumRead {
   const { mayBeSplashed, curedThrough, slowness } = clocks;
+  const [not] = forbidden(tube);
+  const asked = labelLines(tube).map(withoutOptions);
+  if (not !== undefined)
+    return answered({
+      sign: cureSigns.forbidden,
+      stop: true,
+      sentences: [not],
+      because: "",
+      next: { sentence: anotherTube, field: "namesFluid" },
+      cautions: [...asked, sheetFirst],
+    });
   const [splash, through] = [clockText(mayBeSplashed.time, closed), clockText(curedThrough.likely, closed)];
   const [reason = "", ...reasons] = cureWhy(clocks, cureByFit(null, null, air, ordinaryFront));
-  const not = forbidden(tube);
   const after = clockText(curedThrough.likely, null);
   const figure = /^(\d+) h$/.exec(after)?.[1];
   return answered({
-    sign: not.length > 0 ? cureSigns.forbidden : cureSigns.through,
-    stop: not.length > 0,
-    figure:
-      not.length > 0 ? null : { value: figure ?? after, unit: figure ? "h" : "", also: closed ? until(through) : "" },
-    sentences: [...not, comesDown(splash, closed !== null), goesAway(through, span(curedThrough), closed !== null)],
+    sign: cureSigns.through,
+    figure: { value: figure ?? after, unit: figure ? "h" : "", also: closed ? until(through) : "" },
+    sentences: [comesDown(splash, closed !== null), goesAway(through, span(curedThrough), closed !== null)],
     because: reason,
     next: closed ? null : { sentence: closedNext, field: "closed" },
     picture: render(<CureClock clocks={clocks} caption="Sealed joint" splashText={splash} throughText={through} />),
     reasons: [...reasons, ...cureNotes(clocks)],
-    cautions: [...labelLines(tube).map(withoutOptions), longerCounts, opensAgain, sheetFirst],
+    cautions: [...asked, longerCounts, opensAgain, sheetFirst],
     working: working(slowness, mayBeSplashed.time, curedThrough.likely),
   });
 }

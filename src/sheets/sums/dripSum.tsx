@@ -95,7 +95,8 @@ function uncounted(ends: LeakTriage | null, sight: Sight | null): Answered {
 function counting(found: DripInWords): Answered {
   const { triage, drops } = found;
   const first = triage !== null && isFirst(triage);
-  const act = triage ? triageLines(triage).map((line) => withoutOptions(line).trim()) : [];
+  // A question stands where it is answered, under "next": not twice.
+  const act = triage && triage.type !== "ask first" ? triageLines(triage) : [];
   const [loss = "", ...fall] = lossSentences(found);
   return {
     sign: dripSign(triage),

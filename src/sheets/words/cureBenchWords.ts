@@ -42,3 +42,4 @@ export const longerCounts = "Does the label say a longer time? Then the longer o
 
 /** "until 2026-11-27 16:55", beside the hours. */
 export const until = (through: string): string => `until ${through}`;
+export const anotherTube = "Take a tube whose label names this fluid, and that is in date.";

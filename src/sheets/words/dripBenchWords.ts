@@ -47,9 +47,9 @@ export const marginNext =
 export const countLonger = "Count longer: ten times as long makes the range about three times as narrow.";
 export const countWanted = "Count the drops that fall in ten minutes.";
 
-/** "7 drops in 10 min, of 0.02 to 0.05 ml each." */
+/** "7 drops in 10 min; a drop is 0.02 to 0.05 ml." */
 export function countedFrom(drops: number, time: Quantity, { least, most }: DropSize): string {
   const count = `${drops === 0 ? "no drop" : drops === 1 ? "1 drop" : `${drops} drops`} in ${Number(valueIn(min, time).toPrecision(3))} min`;
   const size = (it: Quantity): string => valueIn(ml, it).toFixed(2);
-  return `${count.replace(/^n/, "N")}, of ${size(least)} to ${size(most)} ml each.`;
+  return `${count.replace(/^n/, "N")}; a drop is ${size(least)} to ${size(most)} ml.`;
 }

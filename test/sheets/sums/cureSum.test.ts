@@ -38,7 +38,9 @@ describe("a tube that may not be used stops it", () => {
   ] as const)("%s", (_, label, words) => {
     const it = answerOf(cureSum({ ...joint, ...label }, today));
     expect([it.sign, it.stop, it.figure]).toEqual(["Not this tube", true, null]);
-    expect(it.sentences[0]).toContain(words);
+    expect(it.sentences.join(" ")).toContain(words);
+    expect(it.sentences.join(" ")).not.toMatch(/Comes down|Away/);
+    expect(it.picture).toBeNull();
   });
 
   test("its last good day is good", () => {

@@ -55,7 +55,7 @@ export const benches: readonly [Bench, ...Bench[]] = [
     path: "/convert",
     name: "Units",
     Page: lazily(async () => (await import("../sums/convertPage.ts")).ConvertPage),
-    places: sumPlaces("quantity").slice(0, 2),
+    places: sumPlaces("quantity"),
   },
 ];
 
