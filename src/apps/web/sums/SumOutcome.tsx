@@ -30,7 +30,12 @@ export function SumOutcome(props: Props) {
           <NoAnswer {...props} />
         )}
       </section>
-      {at && <Behind {...at} />}
+      <section class="part papers" aria-labelledby="behind">
+        <h2 id="behind" tabIndex={-1}>
+          Why and how
+        </h2>
+        {at ? <Behind {...at} /> : <p class="hint">It stands here once there is an answer.</p>}
+      </section>
     </>
   );
 }
@@ -87,12 +92,9 @@ function NoAnswer({ bench, state }: Props) {
 
 /** What stands one tap behind the answer. */
 function Behind({ reasons, working, assumed }: SumAnswer) {
-  if (reasons.length + working.length + assumed.length === 0) return null;
+  if (reasons.length + working.length + assumed.length === 0) return <p class="hint">Nothing more stands behind it.</p>;
   return (
-    <section class="part papers" aria-labelledby="behind">
-      <h2 id="behind" tabIndex={-1}>
-        Why and how
-      </h2>
+    <>
       {reasons.length > 0 && (
         <Sheet title="Why, in full">
           {() => (
@@ -118,6 +120,6 @@ function Behind({ reasons, working, assumed }: SumAnswer) {
           )}
         </Sheet>
       )}
-    </section>
+    </>
   );
 }

@@ -60,14 +60,24 @@ function newState(name: SumName): SumState {
     return there;
   };
   const reckon = (): void => ask({ name, texts: texts(), today: today() });
+  let keeping: ReturnType<typeof setTimeout> | undefined;
+  const keepNow = (): void => {
+    clearTimeout(keeping);
+    keep(`sum.${name}`, { texts: texts(), open: [...opened.value] } satisfies KeptSum);
+  };
+  const keepSoon = (): void => {
+    clearTimeout(keeping);
+    keeping = setTimeout(keepNow, keepAfter_ms);
+  };
   const changed = (): void => {
-    const now = texts();
-    started.value = Object.keys(now).length > 0;
-    keep(`sum.${name}`, { texts: now, open: [...opened.value] } satisfies KeptSum);
+    started.value = Object.keys(texts()).length > 0;
     reckon();
+    keepSoon();
   };
   for (const [field, value] of Object.entries(keptSum?.texts ?? {})) text(field).value = value;
-  opened.subscribe((open) => keep(`sum.${name}`, { texts: texts(), open: [...open] } satisfies KeptSum));
+  opened.subscribe(keepSoon);
+  addEventListener("pagehide", keepNow);
+  document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && keepNow());
   return {
     text,
     give(field, value) {
@@ -93,5 +103,8 @@ function newState(name: SumName): SumState {
     reckon,
   };
 }
+
+/** How long a hand rests before what it typed is kept: that takes a while, and a stepper is held. */
+const keepAfter_ms = 200;
 
 const isMistake = ({ given }: InputProblem): boolean => given !== "nothing";
