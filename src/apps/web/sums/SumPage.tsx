@@ -1,5 +1,6 @@
 import type { ComponentChildren, ComponentType } from "preact";
 import { useEffect } from "preact/hooks";
+import { fetchOtherSums } from "./behind.ts";
 import { SumFigure } from "./SumFigure.tsx";
 import { SumOutcome } from "./SumOutcome.tsx";
 import { SumReading } from "./SumReading.tsx";
@@ -12,7 +13,11 @@ type Props = { readonly bench: SumBench; readonly state: SumState };
 export function sumPage(bench: SumBench): ComponentType {
   return function SumPage() {
     const state = sumState(bench.name);
-    useEffect(state.reckon, [state]);
+    useEffect(() => {
+      state.reckon();
+      const timer = setTimeout(fetchOtherSums, behind_ms);
+      return () => clearTimeout(timer);
+    }, [state]);
     return (
       <div class="bench">
         <div class="figure-strip">
@@ -31,6 +36,9 @@ export function sumPage(bench: SumBench): ComponentType {
     );
   };
 }
+
+/** The first answer comes before what is fetched behind it. */
+const behind_ms = 300;
 
 function Anew({ state }: { readonly state: SumState }) {
   return (
