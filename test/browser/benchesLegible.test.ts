@@ -1,0 +1,66 @@
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { axeFindings } from "./axe.ts";
+import { figure, laid, names } from "./furtherBench.ts";
+
+describe("reachable and legible", () => {
+  const sizes = [
+    [360, 740, "light"],
+    [360, 740, "dark"],
+    [412, 915, "dark"],
+    [800, 1280, "light"],
+    [1280, 800, "light"],
+    [1280, 800, "dark"],
+  ] as const;
+
+  test.each(names.flatMap((name) => sizes.map((size) => [name, ...size] as const)))(
+    "%s, %d x %d, %s: axe finds nothing, nothing scrolls sideways, targets are 14 mm",
+    async (name, width, height, colorScheme) => {
+      const { page } = await laid(name, { viewport: { width, height }, colorScheme });
+      await expect.poll(() => figure(page).count()).toBe(1);
+      await expectLegible(page);
+    },
+  );
+
+  test.each(names)("%s: letters of twice the size stay on a small screen", async (name) => {
+    const { page } = await laid(name);
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = "200%";
+    });
+    await expect.poll(() => figure(page).count()).toBe(1);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+  });
+
+  test("forced colours keep every edge", async () => {
+    const { page } = await laid("thread", { forcedColors: "active" });
+    await expect.poll(() => figure(page).count()).toBe(1);
+    await expectLegible(page);
+  });
+});
+
+async function expectLegible(page: Page): Promise<void> {
+  await page.locator("summary").evaluateAll((all) =>
+    all.forEach((it) => {
+      (it.parentElement as HTMLDetailsElement).open = true;
+    }),
+  );
+  await page.evaluate(() => {
+    const all = new CSSStyleSheet();
+    all.replaceSync("* { content-visibility: visible !important; }");
+    document.adoptedStyleSheets = [all];
+  });
+  expect(await axeFindings(page)).toEqual([]);
+  const small = await page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>("button, summary, input, a[href]")]
+      .filter((it) => it.checkVisibility())
+      .map((it) => [it.outerHTML.slice(0, 90), it.getBoundingClientRect()] as const)
+      .filter(([html, { width, height }]) => width < 52 || (height < 52 && !html.startsWith("<input")))
+      .map(([html]) => html),
+  );
+  expect(small).toEqual([]);
+  const beyond = await page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    return scrollWidth - clientWidth;
+  });
+  expect(beyond).toBeLessThanOrEqual(0);
+}
