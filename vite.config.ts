@@ -11,7 +11,8 @@ export default defineConfig({
     emptyOutDir: true,
     target: "es2023",
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // Its script would be a part of the first load; a bench that is opened later fetches its few parts one after another.
+    modulePreload: false,
     reportCompressedSize: false,
   },
 });

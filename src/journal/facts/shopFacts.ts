@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { sealKinds, surfaces, washerMaterials } from "../../mechanics/joint/port.ts";
-import { wrenchKinds } from "../../mechanics/joint/wrench.ts";
+import { wrenchKinds } from "../../mechanics/joint/wrenchKinds.ts";
 import { jointKinds } from "../../mechanics/tables/jointKinds.ts";
 import { materials } from "../../mechanics/tables/materials.ts";
 import { choice, day, label, quantity, words, yesNo } from "./fields.ts";

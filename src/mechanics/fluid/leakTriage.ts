@@ -4,18 +4,7 @@ import { type Quantity, taken } from "../quantity/quantity.ts";
 import { d, ml, ml_d, one } from "../quantity/unit.ts";
 import { judgement, sourceText } from "../tables/source.ts";
 import type { DripFlow, Range } from "./dropCount.ts";
-
-/** What ends the talk about days: any of these and it is fetched, not driven. */
-export const stopSigns = [
-  "oil on a tyre",
-  "oil on a brake",
-  "oil on the exhaust",
-  "oil on a belt",
-  "oil on the road or in water",
-  "noise",
-  "drops turning to a string",
-] as const;
-export type StopSign = (typeof stopSigns)[number];
+import type { StopSign } from "./stopSigns.ts";
 
 /** What the caller or the mechanic answered. Null where nobody asked. */
 export type LeakAnswers = {

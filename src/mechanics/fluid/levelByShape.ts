@@ -2,10 +2,7 @@ import { normal } from "../quantity/distribution.ts";
 import { exact, type Quantity, reading, valueIn } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
 import { type CaseShape, contents, gearShare, netOfGears } from "./levelShapes.ts";
-
-/** The shapes a hollow case is taken for, lying. */
-export const shapes = ["box", "cylinder", "ellipse", "ball"] as const;
-export type ShapeName = (typeof shapes)[number];
+import type { ShapeName } from "./shapeNames.ts";
 
 /** Inside sizes of a case as a rule tells them, and the depth of the oil above its lowest point. Null where nobody measured. */
 export type InsideSizes = {

@@ -4,8 +4,7 @@ import { exact, type Quantity, valueIn } from "../quantity/quantity.ts";
 import { deg, mm, Nm } from "../quantity/unit.ts";
 import type { Levels } from "../tables/levels.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
-
-export const wrenchKinds = ["click", "dial", "electronic", "beam"] as const;
+import type { wrenchKinds } from "./wrenchKinds.ts";
 
 export type Wrench = {
   readonly name: string;

@@ -1,4 +1,4 @@
-import { stopSigns } from "../../mechanics/fluid/leakTriage.ts";
+import { stopSigns } from "../../mechanics/fluid/stopSigns.ts";
 import { leakSights } from "../../mechanics/tables/leakClasses.ts";
 import { choice, measured, type SumFields } from "./sumField.ts";
 

@@ -1,19 +1,13 @@
 import { render } from "preact-render-to-string";
 import { ordinaryDrop } from "../../mechanics/fluid/drop.ts";
-import { type Lasting, type LeakAnswers, type LeakTriage, stopSigns } from "../../mechanics/fluid/leakTriage.ts";
+import type { Lasting, LeakAnswers, LeakTriage } from "../../mechanics/fluid/leakTriage.ts";
+import { stopSigns } from "../../mechanics/fluid/stopSigns.ts";
 import { valueIn } from "../../mechanics/quantity/quantity.ts";
 import { d } from "../../mechanics/quantity/unit.ts";
 import { leakClasses, leakSights } from "../../mechanics/tables/leakClasses.ts";
 import { type DaysRange, MarginDays } from "../drawings/MarginDays.tsx";
-import {
-  aDay,
-  breatherNext,
-  countedFrom,
-  countLonger,
-  countWanted,
-  dripSign,
-  marginNext,
-} from "../words/dripBenchWords.ts";
+import { aDay, breatherNext, countLonger, countWanted, dripSign, marginNext } from "../words/dripBenchWords.ts";
+import { countedFrom } from "../words/dripCountWords.ts";
 import {
   callerText,
   classLines,

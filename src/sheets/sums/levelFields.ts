@@ -1,4 +1,4 @@
-import { shapes } from "../../mechanics/fluid/levelByShape.ts";
+import { shapes } from "../../mechanics/fluid/shapeNames.ts";
 import { choice, measured, type SumFields } from "./sumField.ts";
 
 const beside = (unit: string, step: number, start: string) =>

@@ -1,8 +1,9 @@
 import { render } from "preact-render-to-string";
 import { calibrationByDraw } from "../../mechanics/fluid/levelByDraw.ts";
-import { type InsideSizes, levelByShape, shapes } from "../../mechanics/fluid/levelByShape.ts";
+import { type InsideSizes, levelByShape } from "../../mechanics/fluid/levelByShape.ts";
 import { allowedBelowLip } from "../../mechanics/fluid/levelLip.ts";
 import { levelReading } from "../../mechanics/fluid/levelReadings.ts";
+import { shapes } from "../../mechanics/fluid/shapeNames.ts";
 import { exact, type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { ml, ml_mm, mm } from "../../mechanics/quantity/unit.ts";
 import { working } from "../../mechanics/quantity/working.ts";

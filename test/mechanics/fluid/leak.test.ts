@@ -12,7 +12,8 @@ import {
   spotArea,
   spotVolume,
 } from "../../../src/mechanics/fluid/leakPool.ts";
-import { leakTriage, stopSigns } from "../../../src/mechanics/fluid/leakTriage.ts";
+import { leakTriage } from "../../../src/mechanics/fluid/leakTriage.ts";
+import { stopSigns } from "../../../src/mechanics/fluid/stopSigns.ts";
 import { normal } from "../../../src/mechanics/quantity/distribution.ts";
 import {
   exact,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { stopSigns } from "../../../src/mechanics/fluid/leakTriage.ts";
+import { stopSigns } from "../../../src/mechanics/fluid/stopSigns.ts";
 import { dripSum } from "../../../src/sheets/sums/dripSum.tsx";
 import { answerOf, problemsOf } from "./read.ts";
 

@@ -1,6 +1,6 @@
 import { type Command, Option } from "commander";
 import { caseMetals } from "../../../mechanics/fluid/expansionInCase.ts";
-import { shapes } from "../../../mechanics/fluid/levelByShape.ts";
+import { shapes } from "../../../mechanics/fluid/shapeNames.ts";
 import { type Quantity, standardUncertainty, valueIn } from "../../../mechanics/quantity/quantity.ts";
 import { ml, ml_mm, mm } from "../../../mechanics/quantity/unit.ts";
 import { type Step, working } from "../../../mechanics/quantity/working.ts";

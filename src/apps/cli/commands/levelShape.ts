@@ -1,9 +1,5 @@
-import {
-  type InsideSizes,
-  levelByShape,
-  type ShapeFound,
-  type ShapeName,
-} from "../../../mechanics/fluid/levelByShape.ts";
+import { type InsideSizes, levelByShape, type ShapeFound } from "../../../mechanics/fluid/levelByShape.ts";
+import type { ShapeName } from "../../../mechanics/fluid/shapeNames.ts";
 import type { Quantity } from "../../../mechanics/quantity/quantity.ts";
 import { mistaken } from "../mistake.ts";
 import { positiveOption } from "../options.ts";

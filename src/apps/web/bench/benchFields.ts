@@ -1,5 +1,5 @@
 import { catches, conditions, countings, sealKinds, surfaces, washerMaterials } from "../../../mechanics/joint/port.ts";
-import { wrenchKinds } from "../../../mechanics/joint/wrench.ts";
+import { wrenchKinds } from "../../../mechanics/joint/wrenchKinds.ts";
 import { remedyIds } from "../../../mechanics/remedies/method.ts";
 import { reaches } from "../../../mechanics/remedies/portCase.ts";
 import { propertyClasses } from "../../../mechanics/tables/iso898.ts";
