@@ -34,9 +34,9 @@ export function OddsPicture({ torqueText, strips, closes }: OddsProps) {
       <rect class="paper" x={0} y={0} width={width} height={rounded(below + 0.6 * letter)} />
       <Lettering labels={title.map((text, i) => line(text, (1.1 + 1.3 * i) * letter, 1.15 * letter, true))} />
       <g font-size={1.9} transform={`translate(0 ${rounded(top)})`}>
-        <path class="steel edge" d={plugs.slice(stripped).map(plug).join("")} />
-        <path class="ghost" d={plugs.slice(0, stripped).map(plug).join("")} />
-        <path class="heavy line stop-edge" d={plugs.slice(0, stripped).map(cross).join("")} />
+        {stripped < 100 && <path class="steel edge" d={plugs.slice(stripped).map(plug).join("")} />}
+        {stripped > 0 && <path class="ghost" d={plugs.slice(0, stripped).map(plug).join("")} />}
+        {stripped > 0 && <path class="heavy line stop-edge" d={plugs.slice(0, stripped).map(cross).join("")} />}
       </g>
       <Lettering labels={[line(leak, below - 0.1 * letter, letter, false)]} />
     </svg>
