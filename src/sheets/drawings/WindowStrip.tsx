@@ -7,7 +7,7 @@ import { windowInWords } from "./windowWords.ts";
 
 /**
  * A torque window as one strip with its two figures, for a row of them: all that share `to_Nm` share an axis. Open, its room is
- * bracketed and the pull flagged; empty, the overlap of leaking and stripping is crossed.
+ * bracketed and the pull flagged; empty, the brackets stand back to back and the overlap of leaking and stripping is crossed.
  */
 export function WindowStrip({ window, to_Nm }: { readonly window: WindowProps; readonly to_Nm: number }) {
   const { need_Nm, floor_Nm, limit_Nm, advice_Nm, bookFigures, caption } = window;
@@ -30,7 +30,7 @@ export function WindowStrip({ window, to_Nm }: { readonly window: WindowProps; r
       <path class="hatch stop-edge" d={hatching(zone(limit, end), 0.34 * letter, 1)} />
       {empty && <path class="hatch stop-edge" d={hatching(zone(limit, low), 0.34 * letter, -1)} />}
       <path class="thin line" d={path(zone(margin, end), true)} />
-      <path class="heavy line" d={bracket(low, empty ? -1 : 1) + bracket(limit, empty ? 1 : -1)} />
+      <path class="heavy line" d={bracket(low, 1) + bracket(limit, -1)} />
       {advice_Nm !== null && !empty && <path class="ink bare" d={flag(axis.at(advice_Nm))} />}
       {bookFigures.map(({ torque_Nm }) => (
         <path class="ink bare" d={tick(axis.at(torque_Nm))} />
