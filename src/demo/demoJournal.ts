@@ -1,10 +1,10 @@
 import { type Entry, inJournalOrder } from "../journal/entry.ts";
 import type { OwnerCard } from "../journal/ownerCards.ts";
 import { entryFrom } from "../journal/parse.ts";
+import { job0231, job0299 } from "./jobs/healthyPorts.ts";
 import { job0244, job0260 } from "./jobs/longerPlugAndBushings.ts";
 import { job0301 } from "./jobs/oneStepUp.ts";
 import { job0271, job0340 } from "./jobs/sealants.ts";
-import { job0231, job0299 } from "./jobs/services.ts";
 import { job0288, job0315, job0377 } from "./jobs/testsAndCoils.ts";
 import { enquiry, job0229, job0405, job0412, job0413 } from "./jobs/today.ts";
 import { machineLines, ownersOfDemo } from "./machines.ts";
