@@ -3,30 +3,7 @@ import { Command, CommanderError } from "commander";
 import { StoreTrouble } from "../../journal/storeTrouble.ts";
 import { troubleSentence } from "../../sheets/words/storeWords.ts";
 import { commandMistake } from "./commandMistake.ts";
-import { backupCommand, restoreCommand } from "./commands/backup.ts";
-import { blendCommand } from "./commands/blend.ts";
-import { checkCommand } from "./commands/check.ts";
-import { convertCommand } from "./commands/convert.ts";
-import { cureCommand } from "./commands/cure.ts";
-import { demoCommand } from "./commands/demo.ts";
-import { dueCommand } from "./commands/due.ts";
-import { expandCommand } from "./commands/expand.ts";
-import { exportCommand, importCommand } from "./commands/exportImport.ts";
-import { fluidCommand } from "./commands/fluid.ts";
-import { heldCommand } from "./commands/held.ts";
-import { leakCommand } from "./commands/leak.ts";
-import { levelCommand } from "./commands/level.ts";
-import { limitsCommand } from "./commands/limits.ts";
-import { pressureCommand } from "./commands/pressure.ts";
-import { sealantCommand } from "./commands/sealant.ts";
-import { standingCommand } from "./commands/standing.ts";
-import { startCommand } from "./commands/start.ts";
-import { stripCommand } from "./commands/strip.ts";
-import { threadCommand } from "./commands/thread.ts";
-import { torqueCommand } from "./commands/torque.ts";
-import { viscosityCommand } from "./commands/viscosity.ts";
-import { volumeCommand } from "./commands/volume.ts";
-import { weighCommand } from "./commands/weigh.ts";
+import { commandsFor } from "./commandsFor.ts";
 import { InputMistake } from "./mistake.ts";
 import { engine } from "./version.ts";
 
@@ -40,35 +17,7 @@ const program = new Command("turnsleft")
 /** A figure below zero is a figure: with a true minus sign no option is looked for in "-40 °C". */
 const typed = process.argv.slice(2).map((it) => it.replace(/^-(?=[\d.,])/, "−"));
 
-const commands = [
-  weighCommand,
-  threadCommand,
-  limitsCommand,
-  stripCommand,
-  torqueCommand,
-  cureCommand,
-  sealantCommand,
-  pressureCommand,
-  volumeCommand,
-  levelCommand,
-  leakCommand,
-  expandCommand,
-  viscosityCommand,
-  blendCommand,
-  fluidCommand,
-  dueCommand,
-  heldCommand,
-  convertCommand,
-  startCommand,
-  demoCommand,
-  standingCommand,
-  backupCommand,
-  restoreCommand,
-  exportCommand,
-  importCommand,
-  checkCommand,
-];
-for (const add of commands) add(program);
+for (const add of await commandsFor(typed[0])) add(program);
 for (const command of program.commands) command.exitOverride().configureOutput({ writeErr: () => {} });
 
 process.stdout.on("error", (fault: NodeJS.ErrnoException) => {
