@@ -99,7 +99,7 @@ export function breakEvenSentence({ against, extra, comeback, share, avoids }: B
   const than = `${moneyFigure(extra)} more than ${lowered(remedyNames[against])}`;
   const costs = `a comeback costs about ${moneyFigure(comeback)}`;
   if (share >= 1) return `${than}; ${costs}: by money alone it is not worth it.`;
-  return `${than}; ${costs}: worth it if it avoids more than 1 comeback in ${inOne(share)}; ${avoidsText(avoids)}.`;
+  return `${than}; ${costs}: worth it if it avoids more than ${comebacks(share)}; ${avoidsText(avoids)}.`;
 }
 
 /** A price in round figures: to 5 below 100, to 10 above. */
@@ -129,6 +129,10 @@ export function comesBackText({ comesBack }: Ranked): string {
 /** What it avoids by the estimates or the own record. */
 const avoidsText = (avoids: number): string =>
   avoids < 0.005 ? "as far as we know it avoids none" : `as far as we know it avoids about 1 in ${inOne(avoids)}`;
+
+/** "1 comeback in 3"; from a half on "7 comebacks in 10", for nobody counts in one and a third. */
+const comebacks = (share: number): string =>
+  share < 0.5 ? `1 comeback in ${inOne(share)}` : `${Math.min(9, Math.round(10 * share))} comebacks in 10`;
 
 const inOne = (share: number): string => {
   const n = 1 / share;

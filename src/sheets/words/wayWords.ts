@@ -34,6 +34,6 @@ export function standingWords({ window, refused, stands, because, leaves, lastin
 /** When the machine may leave once the port is closed. */
 export function readyWords(hours: number | null): string {
   if (hours === null) return "ready: only said once looked at";
-  if (hours === 0) return "ready at once";
+  if (hours === 0) return "ready when the parts are here";
   return hours <= 48 ? `ready ${pullFigure(hours)} h after closing` : `ready after ${Math.ceil(hours / 24)} days`;
 }

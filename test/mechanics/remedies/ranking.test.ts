@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { breakEvens } from "../../../src/mechanics/remedies/ranking.ts";
 import { inventedFigures } from "../../../src/mechanics/remedies/shopFigures.ts";
+import { breakEvenSentence } from "../../../src/sheets/words/ownerWords.ts";
 import { type Changes, documentOf, sound, weighed } from "./changedCase.ts";
 
 const deep = { threadDepth: "26 mm", thinnestWall: "14 mm", roomBehind: "20 mm" };
@@ -138,6 +139,19 @@ describe("break-even", () => {
     expect(only).toMatchObject({ id: "solid bushing", against: "longer plug", extra: 60, comeback: 190 });
     expect(1 / (only?.share ?? 0)).toBeCloseTo(190 / 60, 9);
     expect(only?.avoids).toBeCloseTo(0.23, 9);
+  });
+
+  // 140 more against 190 is 0.74, 80 against 190 is 0.42: more than 7 in 10, more than 1 in 2.4.
+  test.each([
+    [140, "more than 7 comebacks in 10"],
+    [80, "more than 1 comeback in 2.4"],
+    [200, "by money alone it is not worth it"],
+  ])("%i more against a comeback of 190 says '%s'", (extra, words) => {
+    const [only] = breakEvens(
+      [row("longer plug", 40, 40, 0.25), row("solid bushing", 40 + extra, 40 + extra, 0.02)],
+      inventedFigures,
+    );
+    expect(breakEvenSentence(only!)).toContain(words);
   });
 
   test("is told of none that costs as little as the cheapest", () => {
