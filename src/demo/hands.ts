@@ -18,13 +18,13 @@ export const washers = (port: string, before: number, after: number, because?: s
   { type: "WashersIn", port, count: after, ...(because === undefined ? {} : { because }) },
 ];
 
-export const counted = (port: string, turns: string, how = "with a dot"): Told => ({
+export const counted = (port: string, turns: string, how = "with a dot", withWasher = false): Told => ({
   type: "ReadingTaken",
   port,
   reading: "left.turns",
   value: turns,
   how,
-  withWasher: false,
+  withWasher,
 });
 
 export const measured = (port: string, reading: Of<"ReadingTaken">["reading"], value: string, how: string): Told => ({

@@ -9,6 +9,7 @@ import type { RemedyId } from "../mechanics/remedies/method.ts";
 import { weigh } from "../mechanics/remedies/weigh.ts";
 import { type AnswerDocument, answerDocument, type WindowDocument } from "../sheets/answer/answerDocument.ts";
 import { weighedFact } from "../sheets/answer/weighedFact.ts";
+import type { WrittenCase } from "../sheets/caseForm/caseSchema.ts";
 import { readCase } from "../sheets/caseForm/readCase.ts";
 import { type CaseName, casesOfDemo } from "./cases.ts";
 import type { Calendar, Told } from "./script.ts";
@@ -23,7 +24,8 @@ export type Weighing = {
   readonly refused: (option: RemedyId) => string | null;
 };
 
-function weighing(name: CaseName, port: string, day: number, calendar: Calendar, engine: string): Weighing {
+/** A case of the demo as it was written down on its day, with the wrenches and their certificates of that day. */
+export function caseOfDemo(name: CaseName, day: number, calendar: Calendar): WrittenCase {
   const wrench = (id: "TW-1" | "TW-2" | "TW-3", least: string, most: string, step: string) => ({
     name: id,
     kind: "click" as const,
@@ -32,7 +34,7 @@ function weighing(name: CaseName, port: string, day: number, calendar: Calendar,
     step,
     calibrated: calendar.day(calibrationOf(id, day)),
   });
-  const document = {
+  return {
     ...casesOfDemo[name],
     wrenches: [
       wrench("TW-1", "5 N·m", "25 N·m", "1 N·m"),
@@ -41,6 +43,10 @@ function weighing(name: CaseName, port: string, day: number, calendar: Calendar,
     ],
     today: calendar.day(day),
   };
+}
+
+function weighing(name: CaseName, port: string, day: number, calendar: Calendar, engine: string): Weighing {
+  const document = caseOfDemo(name, day, calendar);
   const read = readCase(document, null);
   if (!read.ok) throw new Error(`the demo's case ${name} does not read: ${JSON.stringify(read.problems)}`);
   const answer = answerDocument(weigh(read.given), read.ordinary, document, [], engine);

@@ -1,5 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { type CaseName, casesOfDemo } from "../../src/demo/cases.ts";
+import { calendarOf } from "../../src/demo/script.ts";
+import { caseOfDemo } from "../../src/demo/weighing.ts";
 import type { RemedyId } from "../../src/mechanics/remedies/method.ts";
 import { weigh } from "../../src/mechanics/remedies/weigh.ts";
 import { threadCandidates } from "../../src/mechanics/threads/threadName.ts";
@@ -12,8 +15,8 @@ import { gaps, outside, taper } from "../mechanics/threads/namingReadings.ts";
  * the stories and from the check runs of the method, never from what this program said. Where its figures moved a story,
  * the line above the job says so.
  */
-const answerTo = (file: string, changes: object = {}): AnswerDocument => {
-  const written = { ...JSON.parse(readFileSync(new URL(`../../${file}`, import.meta.url), "utf8")), ...changes };
+const answerTo = (name: CaseName, day: number, changes: object = {}): AnswerDocument => {
+  const written = { ...caseOfDemo(name, day, calendarOf("2026-11-25T10:40:00Z")), ...changes };
   const read = readCase(written, null);
   if (!read.ok) throw new Error(read.problems.map(({ field, accepted }) => `${field}: ${accepted}`).join("; "));
   return answerDocument(weigh(read.given), read.ordinary, written, [], "0.0.0");
@@ -41,7 +44,7 @@ const about = (actual: number | undefined, told: number, share: number): void =>
 describe("the healthy jobs take their book figure", () => {
   // 0231: 35 stood beside a fibre ring, 48 beside flat aluminium 28/22. The check run needs 49.7, so the 48 is remarked on.
   test("0231, a gearbox fill: 48 for its aluminium ring, not the 35 of another joint", () => {
-    const found = answerTo("test/jobs/0231-van-gearbox-fill.json");
+    const found = answerTo("van", -352);
     expect([found.healthy, found.asFound.window?.advice_Nm, found.asFound.window?.pull?.wrench]).toEqual([
       true,
       48,
@@ -53,13 +56,13 @@ describe("the healthy jobs take their book figure", () => {
   });
 
   test("0299, a hub of ductile iron: 70, its copper ring needs about 60", () => {
-    const found = answerTo("test/jobs/0299-combine-hub.json");
+    const found = answerTo("combine", -181);
     expect([found.healthy, found.asFound.window?.advice_Nm]).toEqual([true, 70]);
     about(found.asFound.window?.need_Nm, 60, 0.05);
   });
 
   test("0413, an ordinary sump: 34, its ring needs 33", () => {
-    const found = answerTo("test/jobs/0413-car-sump.json");
+    const found = answerTo("familyCar", 0);
     expect([found.healthy, found.asFound.window?.advice_Nm]).toEqual([true, 34]);
     about(found.asFound.window?.need_Nm, 33.4, 0.01);
   });
@@ -68,7 +71,7 @@ describe("the healthy jobs take their book figure", () => {
 describe("the hurt jobs that are weighed", () => {
   // 0244: the check run of three good turns in EN AC-46000. The story set 20; the least that closes the bonded seal is 8.
   test("0244, three turns of seven in a sump: copper is empty, a longer plug with a bonded seal is open and comes first", () => {
-    const found = answerTo("test/jobs/0244-hatchback-sump.json");
+    const found = answerTo("hatchback", -331);
     expect(found.asFound.window).toMatchObject({ open: false, advice_Nm: null });
     about(found.asFound.window?.need_Nm, 33.4, 0.01);
     about(found.asFound.window?.limit_Nm, 16.1, 0.01);
@@ -86,7 +89,7 @@ describe("the hurt jobs that are weighed", () => {
 
   // 0315: the story had 41 to 48 and set 44; the ranges of the method leave less room, still narrow.
   test("0315, a coolant drain in grey iron: copper is narrow between about 41 and 48, and the cap's test follows", () => {
-    const found = answerTo("test/jobs/0315-van-coolant-drain.json");
+    const found = answerTo("deliveryVan", -149);
     const { window } = found.asFound;
     expect(window).toMatchObject({ open: true, narrow: true });
     about(window?.need_Nm, 41, 0.05);
@@ -99,7 +102,7 @@ describe("the hurt jobs that are weighed", () => {
 
   // 0412: the story's 13 mm plug could not have had nine turns, so it is 16. It set 28; the bonded seal closes at 14.
   test("0412, a torn gear-box drain: copper empty, longer plug with a bonded seal first, a bushing fits, sealant waits days", () => {
-    const found = answerTo("examples/chipper-gear-drain.json");
+    const found = answerTo("chipper", 0);
     expect(found.asFound.refused).toBeNull();
     expect(found.asFound.window?.open).toBe(false);
     const longer = windowOf(found, "longer plug, bonded seal");
@@ -114,14 +117,14 @@ describe("the hurt jobs that are weighed", () => {
     expect(sealant.readyAfter_h).toBeGreaterThan(44);
     expect(sealant.until).toBe("2027-11-25");
     // The machine wanted today: the bushing is on the shelf, the sealant stands for days.
-    const today = answerTo("examples/chipper-gear-drain.json", { wish: { today: true } });
+    const today = answerTo("chipper", 0, { wish: { today: true } });
     expect(today.ranking.find(({ id }) => id === "sealant, no washer")?.objections).toEqual(["not ready today"]);
     expect(today.ranking.find(({ id }) => id === "solid bushing")?.objections).toEqual([]);
   });
 
   // 0340: the ring of the story takes a turn, so it is refused as found; the sealant has no ring and is weighed again.
   test("0340, a loader's level port again: sealant may be repeated because another cause is named, and a bushing is better", () => {
-    const found = answerTo("test/jobs/0340-loader-chain-case-again.json");
+    const found = answerTo("loaderAgain", -91);
     expect(found.asFound.refused?.rule).toBe("7 too little");
     const sealant = windowOf(found, "sealant, no washer");
     expect(sealant.open).toBe(true);
@@ -132,9 +135,7 @@ describe("the hurt jobs that are weighed", () => {
     // Fifty-five minutes were no cure: the story's 50 h for 3 mm, more for its seat of 3.5.
     expect(remedy(found, "sealant, no washer").readyAfter_h).toBeGreaterThan(50);
     const sameCause = { asked: { ...(found.case as { asked: object }).asked, repairedBefore: { method: "sealant" } } };
-    expect(
-      remedy(answerTo("test/jobs/0340-loader-chain-case-again.json", sameCause), "sealant, no washer").refused?.rule,
-    ).toBe("8 again");
+    expect(remedy(answerTo("loaderAgain", -91, sameCause), "sealant, no washer").refused?.rule).toBe("8 again");
   });
 });
 
@@ -146,7 +147,7 @@ describe("the refused jobs show no torque, and what is allowed instead", () => {
   };
 
   test("0260, an outboard's lower unit: refused for the water, a bushing with both tests", () => {
-    const found = answerTo("test/jobs/0260-outboard-drain.json");
+    const found = answerTo("outboard", -286);
     silent(found);
     expect(found.asFound.refused).toMatchObject({ rule: "5 water side", override: "never" });
     expect(offered(found)[0]).toBe("solid bushing");
@@ -155,7 +156,7 @@ describe("the refused jobs show no torque, and what is allowed instead", () => {
   });
 
   test("0271, a camper's final drive: 1.7 turns are too few; overridden by name, and still no number of ours", () => {
-    const found = answerTo("test/jobs/0271-camper-final-drive.json");
+    const found = answerTo("camper", -244);
     silent(found);
     const { refused } = remedy(found, "sealant, no washer");
     expect(refused).toMatchObject({ rule: "7 too little", override: "name and reason", overridden: { by: "M.T." } });
@@ -163,17 +164,17 @@ describe("the refused jobs show no torque, and what is allowed instead", () => {
   });
 
   test("0301, it comes back: a shouldered bushing leaves 3.1 mm of wall and stands 45", () => {
-    const found = answerTo("test/jobs/0301-camper-returns.json");
+    const found = answerTo("camperAgain", -173);
     expect(offered(found)[0]).toBe("solid bushing");
     const bush = remedy(found, "solid bushing");
     expect(bush.sums.some(({ result }) => /^3\.10? ±/.test(result))).toBe(true);
     const window = windowOf(found, "solid bushing");
     expect(window.open && 45 >= window.need_Nm && 45 <= window.limit_Nm).toBe(true);
-    silent(answerTo("test/jobs/0301-camper-returns.json", { wish: undefined }));
+    silent(answerTo("camperAgain", -173, { wish: undefined }));
   });
 
   test("0288, a spark plug hole: no glue, a bushing, the maker's figure", () => {
-    const found = answerTo("examples/spark-plug-hole.json");
+    const found = answerTo("estate", -208);
     silent(found);
     expect(found.asFound.refused).toMatchObject({ rule: "3 combustion", override: "never" });
     expect(remedy(found, "sealant, no washer").refused?.rule).toBe("3 combustion");
@@ -183,7 +184,7 @@ describe("the refused jobs show no torque, and what is allowed instead", () => {
 
   // 0377: the order of the trade has a bushing before the coil of the story, for a port under oil.
   test("0377, a motorcycle's magnesium sump: sealant refused for the tyre, a coil of 1.5 d with lockwire offered", () => {
-    const found = answerTo("examples/motorcycle-sump.json");
+    const found = answerTo("motorcycle", -44);
     silent(found);
     expect(found.asFound.refused).toMatchObject({ rule: "4 reach", override: "never" });
     expect(offered(found).slice(0, 2)).toEqual(["solid bushing", "wire coil"]);
@@ -191,7 +192,7 @@ describe("the refused jobs show no torque, and what is allowed instead", () => {
     expect(coil.checks.join(" ")).toMatch(/1\.5 diameters, 18 mm/);
     expect(coil.conditions).toContain("Lockwire through the head.");
     expect(remedy(found, "welded and re-cut").conditions.join(" ")).toMatch(/specialist/);
-    const repaired = answerTo("examples/motorcycle-sump.json", { wish: { afterRepair: true } });
+    const repaired = answerTo("motorcycle", -44, { wish: { afterRepair: true } });
     const window = windowOf(repaired, "wire coil");
     about(window.need_Nm, 14, 0.1);
     expect(window.open && 20 <= window.limit_Nm).toBe(true);
@@ -206,4 +207,17 @@ test("0405, a forced plug of 20.85 mm, worn, with ten gaps in 18.2 mm and both e
     null,
   );
   expect(read.ok ? "" : read.problems[0].field).toBe("thread");
+});
+
+test.each([
+  ["chipper-gear-drain", "chipper"],
+  ["motorcycle-sump", "motorcycle"],
+  ["spark-plug-hole", "estate"],
+] as const)("examples/%s.json is the case of its job", (file, name) => {
+  const { wrenches, today, ...port } = JSON.parse(
+    readFileSync(new URL(`../../examples/${file}.json`, import.meta.url), "utf8"),
+  );
+  expect(wrenches.length).toBeGreaterThan(0);
+  expect(today).toMatch(/^20\d\d-/);
+  expect(port).toEqual(casesOfDemo[name]);
 });

@@ -1,5 +1,6 @@
-import { asked, byHand, closed, counted, dry, level, loose, out, paper, released, torqued, washers } from "../hands.ts";
+import { asked, byHand, closed, dry, level, loose, out, paper, released, torqued, washers } from "../hands.ts";
 import { ownerOf, unitsOfDemo } from "../machines.ts";
+import { readingsOf } from "../readings.ts";
 import { type Calendar, type Line, on, telling } from "../script.ts";
 import type { Weigher } from "../weighing.ts";
 
@@ -33,7 +34,7 @@ export function job0231(calendar: Calendar, weigh: Weigher): readonly Line[] {
       on(day, "08:15"),
       loose("van-fill"),
       out("van-fill"),
-      counted("van-fill", "8"),
+      ...readingsOf("van", "van-fill"),
       loose("van-drain"),
       out("van-drain"),
     ),
@@ -120,8 +121,8 @@ export function job0299(calendar: Calendar, weigh: Weigher): readonly Line[] {
       { type: "UnitIdentified", is: unitsOfDemo.combineLeft },
       { type: "UnitIdentified", is: unitsOfDemo.combineRight },
     ),
-    ...sefa(on(day, "17:45"), loose("combine-left"), out("combine-left"), counted("combine-left", "9")),
-    ...jory(on(day, "17:50"), loose("combine-right"), out("combine-right"), counted("combine-right", "9")),
+    ...sefa(on(day, "17:45"), loose("combine-left"), out("combine-left"), ...readingsOf("combine", "combine-left")),
+    ...jory(on(day, "17:50"), loose("combine-right"), out("combine-right"), ...readingsOf("combine", "combine-right")),
     ...sefa(
       on(day, "18:00"),
       { type: "UnitDrained", unit: "combine-hub-left", out: "3.9 L", how: "jug", metal: "paste", water: "no" },

@@ -1,19 +1,6 @@
-import {
-  asked,
-  byHand,
-  counted,
-  dry,
-  level,
-  loose,
-  measured,
-  out,
-  paper,
-  released,
-  seenDry,
-  torqued,
-  washers,
-} from "../hands.ts";
+import { asked, byHand, dry, level, loose, out, paper, released, seenDry, torqued, washers } from "../hands.ts";
 import { ownerOf, unitsOfDemo } from "../machines.ts";
+import { readingsOf } from "../readings.ts";
 import { ago, type Calendar, type Line, on, telling } from "../script.ts";
 import type { Weigher } from "../weighing.ts";
 
@@ -50,11 +37,7 @@ export function job0244(calendar: Calendar, weigh: Weigher): readonly Line[] {
         metal: "none",
         water: "no",
       },
-      counted(port, "3"),
-      { type: "CatchFelt", port, catch: "snug", condition: "doubtful" },
-      measured(port, "case.threadDepth", "17 mm", "wire hook"),
-      measured(port, "plug.underHead", "12 mm", "caliper"),
-      measured(port, "left.goodFrom", "6 mm", "wire hook"),
+      ...readingsOf("hatchback", port),
       weighed.fact,
     ),
     ...at(
@@ -169,9 +152,7 @@ export function job0260(calendar: Calendar, weigh: Weigher): readonly Line[] {
         metal: "none",
         water: "milky",
       },
-      counted(port, "2.5"),
-      measured(port, "case.threadDepth", "14 mm", "wire hook"),
-      measured(port, "case.thinnestWall", "6 mm", "caliper"),
+      ...readingsOf("outboard", port),
       weigh("outboard", port, day).fact,
       {
         type: "OwnerDecided",
@@ -185,7 +166,7 @@ export function job0260(calendar: Calendar, weigh: Weigher): readonly Line[] {
         port,
         method: "solid bushing",
         lasting: true,
-        sizes: "outer thread M12x1.25",
+        sizes: "outer thread M12x1",
         chips: { caught: true, how: "greased tap, flushed" },
         leaves: { plug: "original, M8x1.25", seal: "flat washer", material: "fibre" },
       },

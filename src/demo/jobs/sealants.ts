@@ -2,11 +2,9 @@ import {
   asked,
   byHand,
   closed,
-  counted,
   dry,
   level,
   loose,
-  measured,
   out,
   overridden,
   paper,
@@ -16,6 +14,7 @@ import {
   washers,
 } from "../hands.ts";
 import { ownerOf, unitsOfDemo } from "../machines.ts";
+import { readingsOf } from "../readings.ts";
 import { type Calendar, type Line, on, type Told, telling, type When } from "../script.ts";
 import type { Cures, Weigher } from "../weighing.ts";
 
@@ -56,8 +55,7 @@ export function job0271(calendar: Calendar, weigh: Weigher, cures: Cures): reado
       loose(port, "by hand"),
       out(port),
       { type: "LevelFound", unit: "camper-drive", belowLip: "6 mm", how: "wire hook", oil: "cold", standsLevel: true },
-      counted(port, "1.7", "by eye"),
-      { type: "CatchFelt", port, catch: "gritty", condition: "doubtful" },
+      ...readingsOf("camper", port),
       weighed.fact,
       {
         type: "OwnerDecided",
@@ -138,8 +136,7 @@ export function job0340(calendar: Calendar, weigh: Weigher, cures: Cures): reado
       asked(port),
       loose(port, "easy"),
       out(port),
-      counted(port, "2.8"),
-      measured(port, "plug.underHead", "13 mm", "caliper"),
+      ...readingsOf("loader", port),
       weighed.fact,
       {
         type: "OwnerDecided",

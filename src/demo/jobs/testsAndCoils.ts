@@ -1,7 +1,6 @@
 import {
   asked,
   byHand,
-  counted,
   dry,
   level,
   loose,
@@ -14,6 +13,7 @@ import {
   washers,
 } from "../hands.ts";
 import { ownerOf, unitsOfDemo } from "../machines.ts";
+import { readingsOf } from "../readings.ts";
 import { ago, type Calendar, type Line, on, telling } from "../script.ts";
 import type { Weigher } from "../weighing.ts";
 
@@ -56,7 +56,7 @@ export function job0315(calendar: Calendar, weigh: Weigher): readonly Line[] {
         sizes: "thread restorer, greased",
         leaves: fitted,
       },
-      counted(port, "5"),
+      ...readingsOf("deliveryVan", port),
       weighed.fact,
       ...washers(port, 1, 1),
       byHand(port),
@@ -120,8 +120,7 @@ export function job0377(calendar: Calendar, weigh: Weigher): readonly Line[] {
         metal: "flakes",
         water: "no",
       },
-      counted(port, "2"),
-      measured(port, "case.thinnestWall", "5 mm", "caliper"),
+      ...readingsOf("motorcycle", port),
       weigh("motorcycle", port, day).fact,
       { type: "OwnerDecided", port, decision: { is: "chosen", option: "wire coil" }, words: "yes", by: "message" },
       {
@@ -175,14 +174,13 @@ export function job0288(calendar: Calendar, weigh: Weigher): readonly Line[] {
       asked(port),
       loose(port, "by hand"),
       out(port),
-      counted(port, "2", "by eye"),
-      { type: "CatchFelt", port, catch: "slides over", condition: "gone" },
+      ...readingsOf("estate", port),
       weigh("estate", port, day).fact,
       { type: "NoteWritten", words: "asked whether it can be glued: no, 1.2 kN at every stroke" },
       {
         type: "OwnerDecided",
         port,
-        decision: { is: "chosen", option: "wire coil" },
+        decision: { is: "chosen", option: "solid bushing" },
         words: "then cut it",
         by: "signature",
       },
@@ -192,9 +190,9 @@ export function job0288(calendar: Calendar, weigh: Weigher): readonly Line[] {
       {
         type: "RepairMade",
         port,
-        method: "wire coil",
+        method: "solid bushing",
         lasting: true,
-        sizes: "steel coil for spark plugs, by its maker's procedure",
+        sizes: "steel bush M18x1 for spark plugs, by its maker's procedure",
         chips: { caught: true, how: "greased tap, valve-open blow-out, camera inside" },
         leaves: { plug: "new, M14x1.25", seal: "crush ring" },
       },

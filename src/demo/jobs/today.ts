@@ -1,5 +1,6 @@
 import { asked, byHand, counted, dry, level, loose, measured, out, torqued, washers } from "../hands.ts";
 import { ownerOf, unitsOfDemo } from "../machines.ts";
+import { readingsOf } from "../readings.ts";
 import { ago, type Calendar, type Line, on, telling } from "../script.ts";
 import type { Weigher } from "../weighing.ts";
 
@@ -77,17 +78,7 @@ export function job0412(calendar: Calendar, weigh: Weigher): readonly Line[] {
       },
       { type: "WashersOut", port, count: 1 },
     ),
-    ...at(
-      ago(120),
-      counted(port, "3.5"),
-      { type: "CatchFelt", port, catch: "snug", condition: "doubtful" },
-      { type: "SeatJudged", port, seat: "gouged" },
-      measured(port, "left.goodFrom", "8.5 mm", "wire hook"),
-      measured(port, "case.threadDepth", "18 mm", "wire hook"),
-      measured(port, "case.roomBehind", "11 mm", "blunt wire"),
-      measured(port, "case.thinnestWall", "7.5 mm", "caliper"),
-      measured(port, "plug.underHead", "13 mm", "caliper"),
-    ),
+    ...at(ago(120), ...readingsOf("chipper", port), { type: "SeatJudged", port, seat: "gouged" }),
     ...at(
       ago(100),
       ...washers("chipper-level", 1, 1),
@@ -152,7 +143,7 @@ export function job0413(weigh: Weigher): readonly Line[] {
         metal: "none",
         water: "no",
       },
-      counted(port, "7"),
+      ...readingsOf("familyCar", port),
       ...washers(port, 1, 1),
       weigh("familyCar", port, 0).fact,
     ),
