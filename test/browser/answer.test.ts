@@ -23,6 +23,23 @@ describe("the answer on the page is the engine's", () => {
     expect(await page.locator(".figure .also").textContent()).toBe(`${pull?.[2]} lbf·ft`);
   });
 
+  // The flag kept the figure before, for its text stands beside the element of its unit.
+  test("the flag over the window bears the great figure, where both stay in view while readings change", async () => {
+    const { page } = await exampleOnBench({ viewport: { width: 1280, height: 2400 } });
+    const flag = page.locator(".pictures text").filter({ has: page.locator("tspan") });
+    const great = page.locator(".figure b");
+    await turnsOn(page).fill("5");
+    await page.locator("summary").filter({ hasText: "Seal" }).first().click();
+    const figures: (string | null)[] = [];
+    for (const outside of ["26", "26.5", "27", "27.5", "28"]) {
+      await page.getByRole("textbox", { name: "Ring, outside" }).fill(outside);
+      await expect.poll(() => great.textContent()).not.toBe(figures.at(-1) ?? "nothing yet");
+      figures.push(await great.textContent());
+      await expect.poll(() => flag.textContent()).toBe(`${figures.at(-1)}N·m`);
+    }
+    expect(new Set(figures).size).toBe(5);
+  });
+
   test("a tap on a stepper is an eighth, a quarter or a half turn, never something in between", async () => {
     const { page } = await exampleOnBench();
     await page.getByRole("button", { name: /^Turns, catch to seat: .* less$/ }).click();

@@ -18,23 +18,24 @@ export function redraw(frame: Element, svg: string): void {
   if (next) matched(old, next);
 }
 
-function matched(old: Element, next: Element): void {
+/** Text beside an element is a node like any other: the figure of the flag stands before its unit. */
+function matched(old: ChildNode, next: ChildNode): void {
   if (old.nodeName !== next.nodeName) {
     old.replaceWith(next);
+    return;
+  }
+  if (!(old instanceof Element && next instanceof Element)) {
+    if (old.nodeValue !== next.nodeValue) old.nodeValue = next.nodeValue;
     return;
   }
   for (const { name, value } of next.attributes) if (old.getAttribute(name) !== value) old.setAttribute(name, value);
   if (old.attributes.length !== next.attributes.length)
     for (const { name } of [...old.attributes]) if (!next.hasAttribute(name)) old.removeAttribute(name);
-  if (!next.firstElementChild && !old.firstElementChild) {
-    if (old.textContent !== next.textContent) old.textContent = next.textContent;
-    return;
-  }
-  let [from, to] = [old.firstElementChild, next.firstElementChild];
+  let [from, to] = [old.firstChild, next.firstChild];
   while (from || to) {
-    const [afterFrom, afterTo]: [Element | null, Element | null] = [
-      from?.nextElementSibling ?? null,
-      to?.nextElementSibling ?? null,
+    const [afterFrom, afterTo]: [ChildNode | null, ChildNode | null] = [
+      from?.nextSibling ?? null,
+      to?.nextSibling ?? null,
     ];
     if (from && to) matched(from, to);
     else if (to) old.append(to);
