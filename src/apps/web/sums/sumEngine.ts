@@ -5,10 +5,13 @@ import type { SumReply, SumRequest } from "./messages.ts";
 export function startedSums(hear: (reply: SumReply) => void): (request: SumRequest) => void {
   const worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
   let asked: SumRequest | null = null;
-  const queue = latestWins<SumRequest>((request) => {
-    asked = request;
-    worker.postMessage(request);
-  });
+  const queue = latestWins<SumRequest>(
+    (request) => {
+      asked = request;
+      worker.postMessage(request);
+    },
+    () => 0,
+  );
   worker.addEventListener("message", ({ data }: MessageEvent<SumReply>) => {
     queue.done();
     hear(data);
