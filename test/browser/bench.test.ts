@@ -88,6 +88,33 @@ describe("a number is text", () => {
   );
 });
 
+describe("a stepper under a thumb", () => {
+  test("held, it goes on; let go, it stands still, although answers came meanwhile", async () => {
+    const { page } = await withExample({ viewport: { width: 1280, height: 2400 } });
+    const pulled = field(page, "Pulled to");
+    await expect.poll(() => pulled.inputValue()).toBe("46");
+    await page.getByRole("button", { name: "Pulled to: 1 N·m less" }).hover();
+    await page.mouse.down();
+    await expect.poll(async () => Number(await pulled.inputValue())).toBeLessThan(40);
+    await page.mouse.up();
+    const rested = await pulled.inputValue();
+    await page.waitForTimeout(600);
+    expect(await pulled.inputValue()).toBe(rested);
+  });
+
+  test("a finger's tap steps once; a finger that goes on to scroll steps nothing", async () => {
+    const { page } = await withExample({ hasTouch: true });
+    const more = page.getByRole("button", { name: "Turns, catch to seat: 0.25 more" });
+    await more.tap();
+    expect(await field(page, "Turns, catch to seat").inputValue()).toBe("3.75");
+    const finger = { pointerType: "touch", pointerId: 7, button: 0, bubbles: true };
+    await more.dispatchEvent("pointerdown", finger);
+    await more.dispatchEvent("pointercancel", finger);
+    await page.waitForTimeout(600);
+    expect(await field(page, "Turns, catch to seat").inputValue()).toBe("3.75");
+  });
+});
+
 describe("nothing is lost", () => {
   test("opened again, the same port with the same words stands there", async () => {
     const { page } = await openedPage("/");

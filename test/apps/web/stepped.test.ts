@@ -20,6 +20,16 @@ describe("a stepper goes by the marks of its instrument", () => {
     expect(stepped(text, step, direction, 0)).toBe(next);
   });
 
+  // A degree less than five below nothing was nothing.
+  test.each([
+    ["-5", 1, -1, "-6"],
+    ["0", 1, -1, "-1"],
+    ["−0,5", 0.5, -1, "-1"],
+    ["-0.5", 0.5, 1, "0"],
+  ] as const)("%s by %s, %s, on a scale that goes below nothing: %s", (text, step, direction, next) => {
+    expect(stepped(text, step, direction, Number.NEGATIVE_INFINITY)).toBe(next);
+  });
+
   test.each(["80,5x", "1,234.5", "1/2 in", "13 mm", "", "-", "1e3"])(
     'leaves "%s" alone, for it is no figure on its scale',
     (text) => {

@@ -24,6 +24,7 @@ export function Odds() {
         unit="N·m"
         step={1}
         start={odds.value?.at ?? "10"}
+        least={0}
         value={shown}
         problem={problem}
         give={tryTorque}

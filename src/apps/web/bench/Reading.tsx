@@ -23,7 +23,14 @@ export function Reading({ name }: { readonly name: string }) {
     case "number":
       return (
         <div class="reading">
-          <NumberField {...common} unit={field.unit} step={field.step} start={field.start} problem={problem} />
+          <NumberField
+            {...common}
+            unit={field.unit}
+            step={field.step}
+            start={field.start}
+            least={field.least ?? 0}
+            problem={problem}
+          />
           {field.how.length > 0 && <Evidence name={name} label={label} how={field.how} />}
         </div>
       );

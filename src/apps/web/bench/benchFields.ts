@@ -14,6 +14,8 @@ export type BenchField =
       /** A mark of the instrument's scale, and where the first tap of a stepper begins. */
       readonly step: number;
       readonly start: string;
+      /** Below this no stepper goes; 0 where nothing is said. */
+      readonly least?: number;
       readonly how: readonly string[];
     }
   | { readonly type: "money" }
@@ -77,6 +79,7 @@ export const benchFields: Readonly<Record<string, BenchField>> = {
     unit: "°C",
     step: 1,
     start: "20",
+    least: Number.NEGATIVE_INFINITY,
     how: ["contact probe", "infrared on paint or tape", "felt"],
   },
   "seal.kind": choice(...sealKinds),

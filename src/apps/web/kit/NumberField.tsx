@@ -1,5 +1,5 @@
 import type { ReadonlySignal } from "@preact/signals";
-import { useMemo } from "preact/hooks";
+import { useEffect, useMemo, useRef } from "preact/hooks";
 import { heldDown } from "./heldDown.ts";
 import { stepped } from "./stepped.ts";
 
@@ -11,6 +11,8 @@ export type NumberFieldProps = {
   readonly step: number;
   /** Where the first tap of a stepper begins in an empty field. */
   readonly start: string;
+  /** Below this no stepper goes; what is typed may. */
+  readonly least: number;
   readonly value: ReadonlySignal<string>;
   /** What is accepted where the text does not read; null where it does. */
   readonly problem: ReadonlySignal<string | null>;
@@ -22,15 +24,26 @@ export type NumberFieldProps = {
  * instrument; where the text is not a plain number on its scale they leave it alone.
  */
 export function NumberField(props: NumberFieldProps) {
-  const { name, label, hint, unit, step, start, value, problem, give } = props;
+  const { name, label, hint, unit, step, value, problem, give } = props;
+  // A button that is held while the page is drawn anew keeps its handlers, or nothing would stop it.
+  const now = useRef(props);
+  now.current = props;
   const [less, more] = useMemo(() => {
     const by = (direction: 1 | -1) => (): void => {
-      const now = value.peek();
-      const next = now.trim() === "" ? start : stepped(now, step, direction, 0);
+      const { value, start, step, least, give } = now.current;
+      const text = value.peek();
+      const next = text.trim() === "" ? start : stepped(text, step, direction, least);
       if (next !== null) give(next);
     };
     return [heldDown(by(-1)), heldDown(by(1))];
-  }, [value, step, start, give]);
+  }, []);
+  useEffect(
+    () => () => {
+      less.stop();
+      more.stop();
+    },
+    [less, more],
+  );
   const id = fieldId(name);
   const described = [hint ? `${id}-hint` : "", unit ? `${id}-unit` : "", `${id}-problem`].filter((it) => it !== "");
   const by = `${step}${unit === "" ? "" : ` ${unit}`}`;
@@ -43,7 +56,7 @@ export function NumberField(props: NumberFieldProps) {
         </p>
       )}
       <div class="dial">
-        <button type="button" class="step" aria-label={`${label}: ${by} less`} {...less}>
+        <button type="button" class="step" aria-label={`${label}: ${by} less`} {...handlersOf(less)}>
           <span aria-hidden="true">−</span>
         </button>
         <span class="box">
@@ -64,7 +77,7 @@ export function NumberField(props: NumberFieldProps) {
             </span>
           )}
         </span>
-        <button type="button" class="step" aria-label={`${label}: ${by} more`} {...more}>
+        <button type="button" class="step" aria-label={`${label}: ${by} more`} {...handlersOf(more)}>
           <span aria-hidden="true">+</span>
         </button>
       </div>
@@ -72,6 +85,8 @@ export function NumberField(props: NumberFieldProps) {
     </div>
   );
 }
+
+const handlersOf = ({ stop, ...handlers }: ReturnType<typeof heldDown>) => handlers;
 
 /** What is accepted in a field, said as soon as what was typed does not read. */
 export function Mistake({ id, problem }: { readonly id: string; readonly problem: ReadonlySignal<string | null> }) {

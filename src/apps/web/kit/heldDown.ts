@@ -2,11 +2,19 @@
 const before_ms = 420;
 const every_ms = 90;
 
-/** Handlers for a button that acts once on a tap and again and again while it is held; keys act by their click. */
+/**
+ * Handlers for a button that acts once on a tap and again and again while it is held; keys act by their click. A finger acts when
+ * it lifts or has rested, for one that goes on to scroll the page meant no reading.
+ */
 export function heldDown(act: () => void) {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const stop = (): void => clearTimeout(timer);
+  let resting = false;
+  const stop = (): void => {
+    clearTimeout(timer);
+    resting = false;
+  };
   const again = (): void => {
+    resting = false;
     act();
     timer = setTimeout(again, every_ms);
   };
@@ -14,10 +22,14 @@ export function heldDown(act: () => void) {
     onPointerDown: (event: PointerEvent): void => {
       if (event.button !== 0) return;
       stop();
-      act();
+      if (event.pointerType === "touch") resting = true;
+      else act();
       timer = setTimeout(again, before_ms);
     },
-    onPointerUp: stop,
+    onPointerUp: (): void => {
+      if (resting) act();
+      stop();
+    },
     onPointerLeave: stop,
     onPointerCancel: stop,
     onContextMenu: (event: Event): void => event.preventDefault(),
@@ -25,5 +37,6 @@ export function heldDown(act: () => void) {
     onClick: (event: MouseEvent): void => {
       if (event.detail === 0) act();
     },
+    stop,
   };
 }

@@ -18,7 +18,16 @@ export function SumReading(props: { readonly bench: SumBench; readonly state: Su
   const tapOf = (value: string): Tap => ({ value, word: bench.choiceWords[value] ?? value });
   switch (field?.type) {
     case "number":
-      return <NumberField {...common} unit={field.unit} step={field.step} start={field.start} problem={problem} />;
+      return (
+        <NumberField
+          {...common}
+          unit={field.unit}
+          step={field.step}
+          start={field.start}
+          least={field.from === "anywhere" ? Number.NEGATIVE_INFINITY : 0}
+          problem={problem}
+        />
+      );
     case "choice":
       return <Taps {...common} taps={field.choices.map(tapOf)} />;
     case "several":
