@@ -140,6 +140,21 @@ describe("nothing is lost", () => {
     await expect.poll(() => field(page, "Turns, catch to seat").inputValue()).toBe("6");
   });
 
+  test("nor where the browser keeps nothing: the port waits beside the example", async () => {
+    const { page } = await openedPage("/");
+    await page.evaluate(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException("full", "QuotaExceededError");
+      };
+    });
+    await readyPort(page);
+    await field(page, "Turns, catch to seat").fill("5.5");
+    await page.getByRole("button", { name: "Show the worked example" }).click();
+    await expect.poll(() => figure(page).textContent()).toBe("12");
+    await page.getByRole("button", { name: "Back to my port" }).click();
+    await expect.poll(() => field(page, "Turns, catch to seat").inputValue()).toBe("5.5");
+  });
+
   test("a new port is started only when that is confirmed", async () => {
     const { page } = await openedPage("/");
     await readyPort(page);

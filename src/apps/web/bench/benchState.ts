@@ -151,6 +151,7 @@ function hear(reply: EngineReply): void {
       case "fault":
         fault.value = reply.message;
         answer.value = null;
+        rest.value = null;
         break;
       default:
         reply satisfies never;
@@ -166,7 +167,7 @@ const keepAfter_ms = 1200;
 function keepNow(): void {
   clearTimeout(keeping);
   if (example.value) return;
-  keep("port", { texts: texts(), open: [...opened.value], way: way.value } satisfies KeptBench);
+  keep("port", onBench());
 }
 
 /** Lays a port on the bench in place of what lies there. */
@@ -182,15 +183,24 @@ function lay(port: Texts): void {
   changed();
 }
 
+/** The port that waits beside the worked example, whatever the browser keeps. */
+let aside: KeptBench | null = null;
+
+const onBench = (): KeptBench => ({ texts: texts(), open: [...opened.value], way: way.value });
+
 export function showExample(): void {
+  if (example.value) return;
   keepNow();
+  aside = onBench();
   example.value = true;
   lay(exampleTexts());
 }
 
 export function backToPort(): void {
   example.value = false;
-  lay(kept<KeptBench>("port")?.texts ?? {});
+  lay(aside?.texts ?? {});
+  way.value = aside?.way ?? null;
+  aside = null;
 }
 
 export function startAnew(): void {
