@@ -82,7 +82,7 @@ export function Answer() {
 
 function Words() {
   if (fault.value !== null)
-    return <p role="alert">The engine failed: {fault.value}. What you typed is kept; open the page again.</p>;
+    return <p role="alert">The reckoning failed: {fault.value}. What you typed is kept; open the page again.</p>;
   if (!answered.value) return <NoAnswer />;
   return (
     <>

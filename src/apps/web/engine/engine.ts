@@ -1,20 +1,12 @@
-import { latestWins } from "../kit/latestWins.ts";
+import { beside } from "../kit/beside.ts";
 import type { EngineReply, EngineRequest } from "./messages.ts";
 
-/** The engine's worker as the page sees it: of requests that come while it reckons only the latest is reckoned. */
-export function startedEngine(hear: (reply: EngineReply) => void): (request: EngineRequest) => void {
-  const worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
-  const queue = latestWins<EngineRequest>(
-    (request) => worker.postMessage(request),
-    // What stands behind an answer waits for the answer.
-    ({ part }) => (part === "answer" ? 0 : 1),
-  );
-  worker.addEventListener("message", ({ data }: MessageEvent<EngineReply>) => {
-    if (!(data.part === "answer" && data.undrawn)) queue.done();
-    hear(data);
+/** The engine's worker as the page sees it. What stands behind an answer waits for the answer. */
+export const startedEngine = (hear: (reply: EngineReply) => void): ((request: EngineRequest) => void) =>
+  beside<EngineRequest, EngineReply>({
+    start: () => new Worker(new URL("./worker.ts", import.meta.url), { type: "module" }),
+    hear,
+    isLast: (reply) => !(reply.part === "answer" && reply.undrawn),
+    kindOf: ({ part }) => (part === "answer" ? 0 : 1),
+    failed: (_, message) => hear({ part: "fault", message: message || "its script did not load" }),
   });
-  worker.addEventListener("error", ({ message }) =>
-    hear({ part: "fault", message: message || "the engine did not load" }),
-  );
-  return queue.offer;
-}

@@ -40,9 +40,9 @@ const ask = startedSums((reply) => {
   if (!state) return;
   batch(() => {
     state.fault.value = reply.part === "fault" ? reply.message : null;
-    if (reply.part === "fault") return;
-    state.answer.value = reply.read.ok ? reply.read.answer : null;
-    state.problems.value = reply.read.ok ? [] : reply.read.problems;
+    const read = reply.part === "fault" ? null : reply.read;
+    state.answer.value = read?.ok ? read.answer : null;
+    state.problems.value = read && !read.ok ? read.problems : [];
   });
 });
 

@@ -1,0 +1,44 @@
+import { latestWins } from "./latestWins.ts";
+
+/** A worker beside the page, as the page speaks to it. */
+export type Beside<Request, Reply> = {
+  /** Starts it; again where it failed to load or fell. */
+  readonly start: () => Worker;
+  readonly hear: (reply: Reply) => void;
+  /** Whether no further reply follows to the same request. */
+  readonly isLast: (reply: Reply) => boolean;
+  /** Of what waits, the kind of the lowest number goes first. */
+  readonly kindOf: (request: Request) => number;
+  /** Says that a request came to nothing. */
+  readonly failed: (request: Request, message: string) => void;
+};
+
+/**
+ * What asks the worker: of requests of one kind that come while it reckons only the latest is reckoned. A worker that fell is
+ * started again by the next request, and not before: where its script is out of reach nobody tries for ever.
+ */
+export function beside<Request, Reply>(of: Beside<Request, Reply>): (request: Request) => void {
+  let worker: Worker | null = started();
+  let asked: Request | null = null;
+  const queue = latestWins<Request>((request) => {
+    asked = request;
+    worker ??= started();
+    worker.postMessage(request);
+  }, of.kindOf);
+  return queue.offer;
+
+  function started(): Worker {
+    const made = of.start();
+    made.addEventListener("message", ({ data }: MessageEvent<Reply>) => {
+      if (of.isLast(data)) queue.done();
+      of.hear(data);
+    });
+    made.addEventListener("error", ({ message }) => {
+      made.terminate();
+      worker = null;
+      if (asked !== null) of.failed(asked, message);
+      queue.done();
+    });
+    return made;
+  }
+}
