@@ -8,7 +8,7 @@ import { SeveralTaps, type Tap, Taps } from "../kit/Taps.tsx";
 import { TextField } from "../kit/TextField.tsx";
 import { benchFields } from "./benchFields.ts";
 import { give, mistakes, text } from "./benchState.ts";
-import { withoutPlace } from "./writtenCase.ts";
+import { withoutPlace } from "./benchTexts.ts";
 
 /** One field of the bench by its name: the control that its kind asks for, and how it is known. */
 export function Reading({ name }: { readonly name: string }) {

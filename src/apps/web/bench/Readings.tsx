@@ -1,8 +1,8 @@
 import type { ComponentChildren } from "preact";
 import { type PartName, partWords } from "../../../sheets/words/fieldWords.ts";
 import { addElement, elements, opened, removeElement, text } from "./benchState.ts";
+import type { ListName } from "./benchTexts.ts";
 import { Reading } from "./Reading.tsx";
-import type { ListName } from "./writtenCase.ts";
 
 /** Everything that is read at the port, in the order in which it is come by. What stays empty widens the answer. */
 export function Readings() {

@@ -5,8 +5,8 @@ import { startedEngine } from "../engine/engine.ts";
 import type { DrawnAnswer, EngineReply, EngineRest } from "../engine/messages.ts";
 import { today } from "../kit/clock.ts";
 import { keep, kept } from "../kit/saved.ts";
+import { type ListName, placesOf, type Texts } from "./benchTexts.ts";
 import { exampleDay, exampleTexts } from "./exampleTexts.ts";
-import { benchName, type ListName, placesOf, type Texts, type WrittenBench, writtenCase } from "./writtenCase.ts";
 
 /** What is kept of the bench between two openings: every text as it was typed, and what stood open. */
 type KeptBench = { readonly texts: Texts; readonly open: readonly string[]; readonly way: RemedyId | null };
@@ -45,9 +45,10 @@ function partOf<K extends keyof DrawnAnswer>(key: K) {
 }
 
 export const rest = signal<EngineRest | null>(null);
-const problems = signal<readonly InputProblem[]>([]);
+/** No problem. It is always the same, so that an answer that follows an answer rouses no field. */
+const allRead: readonly InputProblem[] = [];
+const problems = signal(allRead);
 export const fault = signal<string | null>(null);
-let places: WrittenBench["places"] = {};
 /** The answer as the engine last handed it over, which then hands over what of it changes. */
 let handed: DrawnAnswer | null = null;
 
@@ -77,12 +78,12 @@ export function give(name: string, value: string): void {
 /** Fields that could not be read, by name, with what is accepted there. */
 export const mistakes = computed((): ReadonlyMap<string, string> => {
   const unread = problems.value.filter(({ given }) => given !== "nothing");
-  return new Map(unread.map((it) => [benchName(it.field, places), mistakeSentence(it)]));
+  return new Map(unread.map((it) => [it.field, mistakeSentence(it)]));
 });
 
 /** Fields without which nothing is weighed, and that are still empty. */
 export const wanted = computed((): readonly string[] =>
-  problems.value.filter(({ given }) => given === "nothing").map(({ field }) => benchName(field, places)),
+  problems.value.filter(({ given }) => given === "nothing").map(({ field }) => field),
 );
 
 const ask = startedEngine(hear);
@@ -93,11 +94,9 @@ let keeping: ReturnType<typeof setTimeout> | undefined;
 export function changed(): void {
   const given = texts();
   started.value = Object.keys(given).length > 0;
-  const written = writtenCase(given);
-  places = written.places;
   ask({
     part: "answer",
-    written: written.document,
+    texts: given,
     today: example.value ? exampleDay : today(),
     tried: tried.value,
     pictures: picturesInView,
@@ -133,7 +132,7 @@ function hear(reply: EngineReply): void {
     switch (reply.part) {
       case "answer":
         fault.value = null;
-        problems.value = [];
+        problems.value = allRead;
         handed = { ...(handed as DrawnAnswer), ...reply.changed };
         answer.value = handed;
         clearTimeout(settling);

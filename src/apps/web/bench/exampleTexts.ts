@@ -1,6 +1,6 @@
 import { exampleCase } from "../../../sheets/caseForm/exampleCase.ts";
 import { benchFields } from "./benchFields.ts";
-import { type Texts, withoutPlace } from "./writtenCase.ts";
+import { type Texts, withoutPlace } from "./benchTexts.ts";
 
 /** The worked example as somebody would have typed it here: bare figures beside their units. */
 export const exampleTexts = (): Texts => flattened(exampleCase, "");

@@ -1,21 +1,12 @@
 import { numberAtStart } from "../../../mechanics/quantity/numberText.ts";
 import { benchFields } from "./benchFields.ts";
+import { benchLists, isGiven, type ListName, placesOf, type Texts } from "./benchTexts.ts";
 
-/** The texts of the bench by field: what was typed, exactly, or the choice that was tapped. An empty one is not given. */
-export type Texts = Readonly<Record<string, string>>;
-
-/** A case as it is handed to the engine, and which places of the bench's lists stand in it. */
+/** A case as the engine reads it, and which places of the bench's lists stand in it. */
 export type WrittenBench = {
   readonly document: unknown;
   readonly places: Readonly<Record<string, readonly number[]>>;
 };
-
-/** The lists of the bench, and what an element cannot do without: one that is not yet complete is left out. */
-export const benchLists = {
-  bookFigures: ["torque", "source"],
-  wrenches: ["name", "least", "most"],
-} as const;
-export type ListName = keyof typeof benchLists;
 
 /** The case that the texts of the bench write: what nobody typed or tapped is left out, and nothing is read otherwise. */
 export function writtenCase(texts: Texts): WrittenBench {
@@ -34,15 +25,6 @@ export function writtenCase(texts: Texts): WrittenBench {
   return { document, places };
 }
 
-/** The places of a list that hold something, complete or not. */
-export function placesOf(list: ListName, texts: Texts): readonly number[] {
-  const places = new Set<number>();
-  for (const name of Object.keys(texts))
-    if (name.startsWith(`${list}.`))
-      places.add(Number(name.slice(list.length + 1, name.indexOf(".", list.length + 1))));
-  return [...places].toSorted((a, b) => a - b);
-}
-
 /** The bench's name of a field that the case names: "wrenches[0].least" is "wrenches.0.least"; its evidence is the field's own. */
 export function benchName(field: string, places: WrittenBench["places"]): string {
   const [, list = "", at = "", rest = ""] = /^(\w+)\[(\d+)\](.*)$/.exec(field) ?? [];
@@ -51,12 +33,8 @@ export function benchName(field: string, places: WrittenBench["places"]): string
   return field.replace(/\.how$/, "");
 }
 
-/** The name of a field without its place in a list. */
-export const withoutPlace = (name: string): string => name.replace(/\.\d+(?=\.)/g, "");
-
 type Tree = Record<string, unknown>;
 
-const isGiven = (text: string | undefined): text is string => text !== undefined && text.trim() !== "";
 const isPartOfAnswer = (name: string): boolean => /^asked\.(pressure|repairedBefore)\./.test(name);
 
 const completePlaces = (list: ListName, texts: Texts): readonly number[] =>

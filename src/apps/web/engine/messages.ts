@@ -4,6 +4,7 @@ import type { BenchPapers } from "../../../sheets/answer/benchPapers.ts";
 import type { BenchPictures } from "../../../sheets/answer/benchPictures.tsx";
 import type { WayDetails, WaysRow } from "../../../sheets/answer/benchWays.tsx";
 import type { InputProblem } from "../../../sheets/words/problemWords.ts";
+import type { Texts } from "../bench/benchTexts.ts";
 
 /** The answer with its drawings, null where there are none yet. */
 export type DrawnAnswer = BenchAnswer & BenchPictures;
@@ -12,7 +13,7 @@ export type DrawnAnswer = BenchAnswer & BenchPictures;
 export type EngineRequest =
   | {
       readonly part: "answer";
-      readonly written: unknown;
+      readonly texts: Texts;
       readonly today: string;
       readonly tried: string | null;
       /** Whether somebody looks at the pictures. */
@@ -31,6 +32,7 @@ export type EngineReply =
    * being loaded, another reply follows with them.
    */
   | { readonly part: "answer"; readonly changed: Partial<DrawnAnswer>; readonly undrawn: boolean }
+  /** What could not be read, by the fields of the bench. */
   | { readonly part: "unread"; readonly problems: readonly InputProblem[] }
   | { readonly part: "rest"; readonly rest: EngineRest | null }
   /** A fault of ours: the page says so and goes on. */

@@ -1,8 +1,9 @@
 import { type BenchWeighed, benchAnswer, weighBench } from "../../../sheets/answer/benchAnswer.ts";
+import { benchName, writtenCase } from "../bench/writtenCase.ts";
 import { changedParts } from "./changedParts.ts";
 import type { DrawnAnswer, EngineReply, EngineRequest } from "./messages.ts";
 
-/** The engine beside the page: it reckons here, so that no tap waits for a sum. It is handed a case and hands back text. */
+/** The engine beside the page: it reckons here, so that no tap waits for a sum. It is handed texts as they were typed and hands back text. */
 let last: BenchWeighed | null = null;
 /** The answer that the page shows; null where it shows none. */
 let shown: DrawnAnswer | null = null;
@@ -29,12 +30,13 @@ async function replyTo(request: EngineRequest): Promise<EngineReply> {
     const { behindAnswer } = await behind();
     return { part: "rest", rest: behindAnswer(weighed, ordinary, request.open, request.all) };
   }
-  last = weighBench(request.written, request.today);
+  const { document, places } = writtenCase(request.texts);
+  last = weighBench(document, request.today);
   // From here on the page may lose its server: what is not here yet is fetched now.
   setTimeout(() => behind().catch(() => {}));
   if (!last.ok) {
     shown = null;
-    return { part: "unread", problems: last.problems };
+    return { part: "unread", problems: last.problems.map((it) => ({ ...it, field: benchName(it.field, places) })) };
   }
   const { weighed } = last;
   const answer = benchAnswer(weighed);

@@ -15,16 +15,22 @@ export type Beside<Request, Reply> = {
 
 /**
  * What asks the worker: of requests of one kind that come while it reckons only the latest is reckoned. A worker that fell is
- * started again by the next request, and not before: where its script is out of reach nobody tries for ever.
+ * started again by the next request, and not before: where its script is out of reach nobody tries for ever. Its script is not
+ * fetched before the page stands, unless something is asked of it.
  */
 export function beside<Request, Reply>(of: Beside<Request, Reply>): (request: Request) => void {
-  let worker: Worker | null = started();
+  let worker: Worker | null = null;
   let asked: Request | null = null;
   const queue = latestWins<Request>((request) => {
     asked = request;
     worker ??= started();
     worker.postMessage(request);
   }, of.kindOf);
+  const early = (): void => {
+    worker ??= started();
+  };
+  if (document.readyState === "complete") early();
+  else addEventListener("load", () => setTimeout(early));
   return queue.offer;
 
   function started(): Worker {
