@@ -188,3 +188,29 @@ test("by keyboard alone: a question is answered and taken back, a stepper steps,
   await expect.poll(() => page.locator("#way-details h3").textContent()).toBe("A longer plug, the same kind of seal");
   expect(await second.getAttribute("aria-expanded")).toBe("true");
 });
+
+test("an idle page writes nothing over what another page of the same browser kept since", async () => {
+  const { page, context } = await openedPage("/");
+  await readyPort(page);
+  await page.reload();
+  await expect.poll(() => field(page, "Turns, catch to seat").inputValue()).toBe("6");
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await field(other, "Turns, catch to seat").fill("4.25");
+  await other.close({ runBeforeUnload: true });
+  await expect.poll(() => page.evaluate(() => localStorage.getItem("turnsleft.port"))).toContain('"left.turns":"4.25"');
+  await page.close({ runBeforeUnload: true });
+  const later = await context.newPage();
+  await later.goto(page.url());
+  await expect.poll(() => field(later, "Turns, catch to seat").inputValue()).toBe("4.25");
+});
+
+test("another bench begins at its top, is named in the title, and has the keyboard on its name", async () => {
+  const { page } = await openedPage("/");
+  await page.getByRole("button", { name: "Answer", exact: true }).click();
+  await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(100);
+  await page.getByRole("button", { name: "Benches" }).click();
+  await page.getByRole("link", { name: "Drip" }).click();
+  await expect.poll(() => page.title()).toBe("Drip · Turnsleft");
+  await expect.poll(() => page.evaluate(() => [scrollY, document.activeElement?.textContent])).toEqual([0, "Drip"]);
+});

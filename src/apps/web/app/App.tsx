@@ -1,4 +1,5 @@
 import { useSignal } from "@preact/signals";
+import { useEffect, useRef } from "preact/hooks";
 import { standing } from "../../../sheets/words/benchWords.ts";
 import { jumpTo } from "../kit/jump.ts";
 import { type Bench, benches } from "./benches.ts";
@@ -9,11 +10,23 @@ import { type Theme, theme, themes } from "./theme.ts";
 export function App() {
   const bench = benches.find(({ path }) => path === route.value) ?? benches[0];
   const { Page } = bench;
+  const heading = useRef<HTMLHeadingElement>(null);
+  const shown = useRef(bench);
+  useEffect(() => {
+    document.title = `${bench.name} · Turnsleft`;
+    if (shown.current === bench) return;
+    shown.current = bench;
+    // Another bench is another page: it begins at its top, for the eye and for the keyboard.
+    scrollTo(0, 0);
+    heading.current?.focus({ preventScroll: true });
+  }, [bench]);
   return (
     <>
       <header class="title-block">
         <p class="name">Turnsleft</p>
-        <h1>{bench.name}</h1>
+        <h1 ref={heading} tabIndex={-1}>
+          {bench.name}
+        </h1>
         <ThemeTap />
       </header>
       <Bar bench={bench} />

@@ -4,14 +4,13 @@ import { AskedFirst } from "./AskedFirst.tsx";
 import {
   answered,
   backToPort,
-  changed,
   example,
-  isEmpty,
   laid,
   lookBehind,
   showExample,
   startAnew,
   started,
+  weighNow,
 } from "./benchState.ts";
 import { Papers } from "./Papers.tsx";
 import { Readings } from "./Readings.tsx";
@@ -82,5 +81,5 @@ function Begin() {
 
 /** Weighs the port that was kept. */
 export const weighKept = (): void => {
-  if (!isEmpty()) changed();
+  if (started.value) weighNow();
 };

@@ -2,7 +2,7 @@ import { useComputed } from "@preact/signals";
 import { mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { NumberField } from "../kit/NumberField.tsx";
 import { Picture } from "../kit/Picture.tsx";
-import { changed, pictures, tried } from "./benchState.ts";
+import { pictures, tried, weighNow } from "./benchState.ts";
 
 /** A hundred joints like this one at a torque that may be tried. */
 export function Odds() {
@@ -38,5 +38,5 @@ const acceptedTorque = 'a torque above nothing, as "46" or "34 lbf·ft"';
 
 function tryTorque(text: string): void {
   tried.value = text;
-  changed();
+  weighNow();
 }

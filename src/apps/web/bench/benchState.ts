@@ -17,7 +17,7 @@ const keptBench = kept<KeptBench>("port");
 /** Which fields there are: changes when a list grows or shrinks, or another port is laid on the bench. */
 export const laid = signal(0);
 /** Whether anything stands on the bench. */
-export const started = signal(false);
+export const started = signal(Object.keys(keptBench?.texts ?? {}).length > 0);
 export const example = signal(false);
 export const opened = signal<ReadonlySet<string>>(new Set(keptBench?.open ?? ["left"]));
 /** Whether every way is drawn, or the first few of them. */
@@ -89,9 +89,17 @@ export const wanted = computed((): readonly string[] =>
 const ask = startedEngine(hear);
 let settling: ReturnType<typeof setTimeout> | undefined;
 let keeping: ReturnType<typeof setTimeout> | undefined;
+/** Whether something here is newer than what was kept: only then is it written, for another page may have kept more since. */
+let unkept = false;
+
+/** Weighs what is on the bench now, and keeps it when the hand rests. */
+function changed(): void {
+  weighNow();
+  keepSoon();
+}
 
 /** Weighs what is on the bench now. What stands behind the answer follows when the hand rests. */
-export function changed(): void {
+export function weighNow(): void {
   const given = texts();
   started.value = Object.keys(given).length > 0;
   ask({
@@ -102,6 +110,10 @@ export function changed(): void {
     pictures: picturesInView,
   });
   clearTimeout(settling);
+}
+
+function keepSoon(): void {
+  unkept = true;
   clearTimeout(keeping);
   keeping = setTimeout(keepNow, keepAfter_ms);
 }
@@ -111,7 +123,7 @@ let picturesInView = false;
 
 export function lookAtPictures(inView: boolean): void {
   picturesInView = inView;
-  if (inView && answer.value && answer.value.pictures === null) changed();
+  if (inView && answer.value && answer.value.pictures === null) weighNow();
 }
 
 /** Whether what stands behind the answer is in view: until then nobody waits for it. */
@@ -135,6 +147,8 @@ function hear(reply: EngineReply): void {
         problems.value = allRead;
         handed = { ...(handed as DrawnAnswer), ...reply.changed };
         answer.value = handed;
+        // Nobody looks at it now; whoever comes to it must not find the papers of an answer before.
+        if (!behindInView) rest.value = null;
         clearTimeout(settling);
         settling = setTimeout(settle, quiet_ms);
         break;
@@ -165,7 +179,8 @@ const keepAfter_ms = 1200;
 /** Keeps the port on the bench as it is typed. The worked example is nobody's port. */
 function keepNow(): void {
   clearTimeout(keeping);
-  if (example.value) return;
+  if (example.value || !unkept) return;
+  unkept = false;
   keep("port", onBench());
 }
 
@@ -200,6 +215,8 @@ export function backToPort(): void {
   lay(aside?.texts ?? {});
   way.value = aside?.way ?? null;
   aside = null;
+  // It was kept when it was laid aside.
+  unkept = false;
 }
 
 export function startAnew(): void {
@@ -210,9 +227,6 @@ export function startAnew(): void {
   lay({});
   keepNow();
 }
-
-/** Whether anything is on the bench. */
-export const isEmpty = (): boolean => Object.keys(texts()).length === 0;
 
 /** The elements of a list on the bench. */
 export function elements(list: ListName): readonly number[] {
@@ -235,5 +249,8 @@ export function removeElement(list: ListName, at: number): void {
 }
 
 for (const [name, value] of Object.entries(keptBench?.texts ?? {})) text(name).value = value;
+for (const shown of [opened, way]) shown.subscribe(keepSoon);
+// What was only just read is kept already.
+unkept = false;
 addEventListener("pagehide", keepNow);
 document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && keepNow());

@@ -14,7 +14,10 @@ export function InView(props: {
       rootMargin: "30%",
     });
     if (frame.current) watcher.observe(frame.current);
-    return () => watcher.disconnect();
+    return () => {
+      watcher.disconnect();
+      look(false);
+    };
   }, [look]);
   return (
     <div class={kind} ref={frame}>

@@ -61,11 +61,16 @@ function newState(name: SumName): SumState {
   };
   const reckon = (): void => ask({ name, texts: texts(), today: today() });
   let keeping: ReturnType<typeof setTimeout> | undefined;
+  // Only what is newer here than what was kept is written: another page may have kept more since.
+  let unkept = false;
   const keepNow = (): void => {
     clearTimeout(keeping);
+    if (!unkept) return;
+    unkept = false;
     keep(`sum.${name}`, { texts: texts(), open: [...opened.value] } satisfies KeptSum);
   };
   const keepSoon = (): void => {
+    unkept = true;
     clearTimeout(keeping);
     keeping = setTimeout(keepNow, keepAfter_ms);
   };
@@ -76,6 +81,8 @@ function newState(name: SumName): SumState {
   };
   for (const [field, value] of Object.entries(keptSum?.texts ?? {})) text(field).value = value;
   opened.subscribe(keepSoon);
+  // What was only just read is kept already.
+  unkept = false;
   addEventListener("pagehide", keepNow);
   document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && keepNow());
   return {
