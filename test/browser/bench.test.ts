@@ -155,15 +155,30 @@ describe("nothing is lost", () => {
     await expect.poll(() => field(page, "Turns, catch to seat").inputValue()).toBe("5.5");
   });
 
-  test("a new port is started only when that is confirmed", async () => {
+  test("a new port may be started at once: the one before can be taken back, also after the page was closed", async () => {
     const { page } = await openedPage("/");
     await readyPort(page);
-    page.once("dialog", (dialog) => dialog.dismiss());
-    await page.getByRole("button", { name: "Start a new port" }).click();
-    expect(await field(page, "Turns, catch to seat").inputValue()).toBe("6");
-    page.once("dialog", (dialog) => dialog.accept());
     await page.getByRole("button", { name: "Start a new port" }).click();
     await expect.poll(() => field(page, "Turns, catch to seat").inputValue()).toBe("");
+    await page.reload();
+    await page.getByRole("button", { name: "Take the port before back" }).click();
+    await expect.poll(() => field(page, "Turns, catch to seat").inputValue()).toBe("6");
+    expect(await page.getByRole("button", { name: "Take the port before back" }).count()).toBe(0);
+  });
+
+  test("a wrench says what it lacks before it counts, and a new one has the keyboard", async () => {
+    const { page } = await openedPage("/");
+    await page.locator("#book").click();
+    await page.getByRole("button", { name: "+ Wrench" }).click();
+    const wrench = page.getByRole("group", { name: "Wrench 1", exact: true });
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("field-wrenches-0-name");
+    await expect.poll(() => wrench.textContent()).toContain("Not counted yet. Still wanted: ");
+    for (const [label, value] of [
+      ["Scale from", "5"],
+      ["Scale to", "25"],
+    ] as const)
+      await wrench.getByRole("textbox", { name: label, exact: true }).fill(value);
+    await expect.poll(() => wrench.textContent()).not.toContain("Not counted yet");
   });
 });
 

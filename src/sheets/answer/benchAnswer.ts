@@ -25,7 +25,6 @@ export type BenchAnswer = {
   readonly narrow: boolean;
   /** The torque to pull, N·m and lbf·ft, as its wrench sets it; null where none is advised. */
   readonly figure: { readonly newtonMetres: string; readonly poundFeet: string } | null;
-  readonly subject: string;
   readonly sentences: readonly string[];
   readonly because: string;
   readonly next: { readonly sentence: string; readonly field: string | null } | null;
@@ -43,14 +42,13 @@ export function weighBench(written: unknown, today: string): BenchWeighed {
 
 /** The answer for the port as found. */
 export function benchAnswer(weighed: Weighed): BenchAnswer {
-  const { asFound, portCase } = weighed;
+  const { asFound } = weighed;
   const sentences = answerFirst(weighed);
   const reasons = foundReasons(weighed).filter((it) => !said(it, sentences, asFound));
   return {
     sign: signOf(weighed),
     narrow: asFound.window?.open === true && asFound.window.narrow,
     figure: figureOf(asFound),
-    subject: `${portCase.joint}, ${portCase.port.thread.designation}`,
     sentences,
     because: reasons.slice(0, becauses).join(" "),
     reasons: reasons.slice(becauses),

@@ -1,7 +1,7 @@
 import { useComputed } from "@preact/signals";
 import { firstQuestions } from "../../../mechanics/remedies/portCase.ts";
 import { partWords } from "../../../sheets/words/fieldWords.ts";
-import { text } from "./benchState.ts";
+import { text } from "./laidTexts.ts";
 import { Reading } from "./Reading.tsx";
 
 /** The six questions before any number. One that is not answered is not "no": make-dos wait for it. */

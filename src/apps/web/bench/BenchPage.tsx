@@ -1,18 +1,10 @@
 import { InView } from "../kit/InView.tsx";
 import { Answer, MainFigure } from "./AnswerPanel.tsx";
 import { AskedFirst } from "./AskedFirst.tsx";
-import {
-  answered,
-  backToPort,
-  example,
-  laid,
-  lookBehind,
-  showExample,
-  startAnew,
-  started,
-  weighNow,
-} from "./benchState.ts";
+import { answered, lookBehind, weighNow } from "./benchState.ts";
+import { example, started } from "./laidTexts.ts";
 import { Papers } from "./Papers.tsx";
+import { backToPort, before, showExample, startAnew, takeBack } from "./ports.ts";
 import { Readings } from "./Readings.tsx";
 import { Ways } from "./Ways.tsx";
 
@@ -23,7 +15,7 @@ export function BenchPage() {
       <div class="figure-strip">
         <MainFigure />
       </div>
-      <div class="readings" key={laid.value}>
+      <div class="readings">
         <Begin />
         <AskedFirst />
         <Readings />
@@ -65,14 +57,13 @@ function Begin() {
         Show the worked example
       </button>
       {started.value && (
-        <button
-          type="button"
-          class="plain"
-          onClick={() => {
-            if (confirm("Start a new port? What stands on the bench now is not kept.")) startAnew();
-          }}
-        >
+        <button type="button" class="plain" onClick={startAnew}>
           Start a new port
+        </button>
+      )}
+      {!started.value && before.value && (
+        <button type="button" class="plain" onClick={takeBack}>
+          Take the port before back
         </button>
       )}
     </p>

@@ -2,7 +2,8 @@ import { useComputed } from "@preact/signals";
 import { mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { NumberField } from "../kit/NumberField.tsx";
 import { Picture } from "../kit/Picture.tsx";
-import { pictures, tried, weighNow } from "./benchState.ts";
+import { pictures, weighNow } from "./benchState.ts";
+import { tried } from "./laidTexts.ts";
 
 /** A hundred joints like this one at a torque that may be tried. */
 export function Odds() {

@@ -7,8 +7,9 @@ import { NumberField } from "../kit/NumberField.tsx";
 import { SeveralTaps, type Tap, Taps } from "../kit/Taps.tsx";
 import { TextField } from "../kit/TextField.tsx";
 import { benchFields } from "./benchFields.ts";
-import { give, mistakes, text } from "./benchState.ts";
+import { give, mistakes } from "./benchState.ts";
 import { withoutPlace } from "./benchTexts.ts";
+import { text } from "./laidTexts.ts";
 
 /** One field of the bench by its name: the control that its kind asks for, and how it is known. */
 export function Reading({ name }: { readonly name: string }) {

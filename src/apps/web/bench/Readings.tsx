@@ -1,7 +1,11 @@
+import { useComputed } from "@preact/signals";
 import type { ComponentChildren } from "preact";
+import { notCountedYet } from "../../../sheets/words/benchWords.ts";
 import { type PartName, partWords } from "../../../sheets/words/fieldWords.ts";
-import { addElement, elements, opened, removeElement, text } from "./benchState.ts";
-import type { ListName } from "./benchTexts.ts";
+import { fieldId } from "../kit/NumberField.tsx";
+import { addElement, elements, removeElement } from "./benchState.ts";
+import { benchLists, isGiven, type ListName } from "./benchTexts.ts";
+import { opened, text } from "./laidTexts.ts";
 import { Reading } from "./Reading.tsx";
 
 /** Everything that is read at the port, in the order in which it is come by. What stays empty widens the answer. */
@@ -78,6 +82,19 @@ function Fold({ part, children }: { readonly part: PartName; readonly children: 
   );
 }
 
+/** What an element still lacks before it counts. */
+function Lacking({ list, at }: { readonly list: ListName; readonly at: number }) {
+  const lacking = useComputed(() =>
+    benchLists[list].map((key) => `${list}.${at}.${key}`).filter((name) => !isGiven(text(name).value)),
+  );
+  return lacking.value.length > 0 && <p class="hint">{notCountedYet(lacking.value)}</p>;
+}
+
+/** Hands the keyboard to the first field of a new element, once it is there. */
+const added = (name: string): void => {
+  requestAnimationFrame(() => document.getElementById(fieldId(name))?.focus());
+};
+
 /** The elements of a list, and a tap for one more. */
 function List(props: { readonly list: ListName; readonly title: string; readonly keys: readonly string[] }) {
   const { list, title, keys } = props;
@@ -91,12 +108,13 @@ function List(props: { readonly list: ListName; readonly title: string; readonly
           {keys.map((key) => (
             <Reading key={key} name={`${list}.${at}.${key}`} />
           ))}
+          <Lacking list={list} at={at} />
           <button type="button" class="plain" onClick={() => removeElement(list, at)}>
             Take {title.toLowerCase()} {i + 1} away
           </button>
         </fieldset>
       ))}
-      <button type="button" class="plain add" onClick={() => addElement(list)}>
+      <button type="button" class="plain add" onClick={() => added(addElement(list))}>
         + {title}
       </button>
     </>

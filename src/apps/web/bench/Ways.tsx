@@ -1,7 +1,8 @@
 import type { Way, WayDetails } from "../../../sheets/answer/benchWays.tsx";
 import { nothingOffered, offeredHint } from "../../../sheets/words/benchWords.ts";
 import { Picture } from "../kit/Picture.tsx";
-import { allWays, rest, settle, way } from "./benchState.ts";
+import { rest, settle } from "./benchState.ts";
+import { allWays, way } from "./laidTexts.ts";
 import { WorkingSteps } from "./WorkingSteps.tsx";
 
 /** What can be done, as a row of small sections with their windows; a tap opens one. */

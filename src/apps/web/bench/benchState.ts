@@ -1,30 +1,12 @@
-import { batch, computed, type Signal, signal } from "@preact/signals";
-import type { RemedyId } from "../../../mechanics/remedies/method.ts";
+import { batch, computed, signal } from "@preact/signals";
 import { type InputProblem, mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { startedEngine } from "../engine/engine.ts";
 import type { DrawnAnswer, EngineReply, EngineRest } from "../engine/messages.ts";
 import { today } from "../kit/clock.ts";
-import { keep, kept } from "../kit/saved.ts";
-import { type ListName, placesOf, type Texts } from "./benchTexts.ts";
-import { exampleDay, exampleTexts } from "./exampleTexts.ts";
-
-/** What is kept of the bench between two openings: every text as it was typed, and what stood open. */
-type KeptBench = { readonly texts: Texts; readonly open: readonly string[]; readonly way: RemedyId | null };
-
-const fields = new Map<string, Signal<string>>();
-const keptBench = kept<KeptBench>("port");
-
-/** Which fields there are: changes when a list grows or shrinks, or another port is laid on the bench. */
-export const laid = signal(0);
-/** Whether anything stands on the bench. */
-export const started = signal(Object.keys(keptBench?.texts ?? {}).length > 0);
-export const example = signal(false);
-export const opened = signal<ReadonlySet<string>>(new Set(keptBench?.open ?? ["left"]));
-/** Whether every way is drawn, or the first few of them. */
-export const allWays = signal(false);
-export const way = signal<RemedyId | null>(keptBench?.way ?? null);
-/** The torque at which the odds are asked; null for the one that lies nearest. */
-export const tried = signal<string | null>(null);
+import { type ListName, placesOf } from "./benchTexts.ts";
+import { exampleDay } from "./exampleTexts.ts";
+import { keepSoon } from "./keptPort.ts";
+import { allWays, example, fields, laid, started, text, texts, tried, way } from "./laidTexts.ts";
 
 const answer = signal<DrawnAnswer | null>(null);
 export const answered = computed(() => answer.value !== null);
@@ -52,21 +34,6 @@ export const fault = signal<string | null>(null);
 /** The answer as the engine last handed it over, which then hands over what of it changes. */
 let handed: DrawnAnswer | null = null;
 
-/** The text of a field; fields are made when they are first asked for. */
-export function text(name: string): Signal<string> {
-  const known = fields.get(name);
-  if (known) return known;
-  const made = signal("");
-  fields.set(name, made);
-  return made;
-}
-
-function texts(): Texts {
-  const given: Record<string, string> = {};
-  for (const [name, field] of fields) if (field.peek() !== "") given[name] = field.peek();
-  return given;
-}
-
 /** Sets a field and weighs again. */
 export function give(name: string, value: string): void {
   const field = text(name);
@@ -88,12 +55,9 @@ export const wanted = computed((): readonly string[] =>
 
 const ask = startedEngine(hear);
 let settling: ReturnType<typeof setTimeout> | undefined;
-let keeping: ReturnType<typeof setTimeout> | undefined;
-/** Whether something here is newer than what was kept: only then is it written, for another page may have kept more since. */
-let unkept = false;
 
 /** Weighs what is on the bench now, and keeps it when the hand rests. */
-function changed(): void {
+export function changed(): void {
   weighNow();
   keepSoon();
 }
@@ -110,12 +74,6 @@ export function weighNow(): void {
     pictures: picturesInView,
   });
   clearTimeout(settling);
-}
-
-function keepSoon(): void {
-  unkept = true;
-  clearTimeout(keeping);
-  keeping = setTimeout(keepNow, keepAfter_ms);
 }
 
 /** Whether the pictures of the answer are in view. */
@@ -172,61 +130,8 @@ function hear(reply: EngineReply): void {
   });
 }
 
-/** How long a hand rests before what is behind the answer is drawn, and before the port is kept. */
+/** How long a hand rests before what is behind the answer is drawn. */
 const quiet_ms = 200;
-const keepAfter_ms = 1200;
-
-/** Keeps the port on the bench as it is typed. The worked example is nobody's port. */
-function keepNow(): void {
-  clearTimeout(keeping);
-  if (example.value || !unkept) return;
-  unkept = false;
-  keep("port", onBench());
-}
-
-/** Lays a port on the bench in place of what lies there. */
-function lay(port: Texts): void {
-  batch(() => {
-    for (const field of fields.values()) field.value = "";
-    for (const [name, value] of Object.entries(port)) text(name).value = value;
-    way.value = null;
-    tried.value = null;
-    rest.value = null;
-    laid.value++;
-  });
-  changed();
-}
-
-/** The port that waits beside the worked example, whatever the browser keeps. */
-let aside: KeptBench | null = null;
-
-const onBench = (): KeptBench => ({ texts: texts(), open: [...opened.value], way: way.value });
-
-export function showExample(): void {
-  if (example.value) return;
-  keepNow();
-  aside = onBench();
-  example.value = true;
-  lay(exampleTexts());
-}
-
-export function backToPort(): void {
-  example.value = false;
-  lay(aside?.texts ?? {});
-  way.value = aside?.way ?? null;
-  aside = null;
-  // It was kept when it was laid aside.
-  unkept = false;
-}
-
-export function startAnew(): void {
-  example.value = false;
-  fields.forEach((field) => {
-    field.value = "";
-  });
-  lay({});
-  keepNow();
-}
 
 /** The elements of a list on the bench. */
 export function elements(list: ListName): readonly number[] {
@@ -234,12 +139,14 @@ export function elements(list: ListName): readonly number[] {
   return placesOf(list, texts());
 }
 
-export function addElement(list: ListName): void {
+/** One more, and the name of its first field. */
+export function addElement(list: ListName): string {
   const at = Math.max(-1, ...elements(list)) + 1;
   const [first, second] = list === "wrenches" ? ["name", `W-${at + 1}`] : ["source", "service sheet"];
   text(`${list}.${at}.${first}`).value = second ?? "";
   laid.value++;
   changed();
+  return `${list}.${at}.${list === "wrenches" ? "name" : "torque"}`;
 }
 
 export function removeElement(list: ListName, at: number): void {
@@ -247,10 +154,3 @@ export function removeElement(list: ListName, at: number): void {
   laid.value++;
   changed();
 }
-
-for (const [name, value] of Object.entries(keptBench?.texts ?? {})) text(name).value = value;
-for (const shown of [opened, way]) shown.subscribe(keepSoon);
-// What was only just read is kept already.
-unkept = false;
-addEventListener("pagehide", keepNow);
-document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && keepNow());

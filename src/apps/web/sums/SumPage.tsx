@@ -27,7 +27,7 @@ export function sumPage(bench: SumBench): ComponentType {
           {bench.parts.map((part) => (
             <Part key={part.id} bench={bench} state={state} part={part} />
           ))}
-          {state.started.value && <Anew state={state} />}
+          <Anew state={state} />
         </div>
         <div class="outcome">
           <SumOutcome bench={bench} state={state} />
@@ -40,17 +40,14 @@ export function sumPage(bench: SumBench): ComponentType {
 /** The first answer comes before what is fetched behind it. */
 const behind_ms = 300;
 
+/** Clears the bench; what was cleared away can be taken back until something else stands there. */
 function Anew({ state }: { readonly state: SumState }) {
+  const { started, cleared } = state;
+  if (!started.value && !cleared.value) return null;
   return (
     <p class="begin anew">
-      <button
-        type="button"
-        class="plain"
-        onClick={() => {
-          if (confirm("Clear this bench? What stands on it now is not kept.")) state.clear();
-        }}
-      >
-        Clear this bench
+      <button type="button" class="plain" onClick={started.value ? state.clear : state.takeBack}>
+        {started.value ? "Clear this bench" : "Take back what was cleared"}
       </button>
     </p>
   );

@@ -1,4 +1,6 @@
-import { backToPort, example, give } from "../bench/benchState.ts";
+import { give } from "../bench/benchState.ts";
+import { example } from "../bench/laidTexts.ts";
+import { backToPort } from "../bench/ports.ts";
 
 /** Carries a thread that was named to the bench of a torn thread, in place of the one that stands there. */
 export function TakenOver({ threads }: { readonly threads: readonly string[] }) {

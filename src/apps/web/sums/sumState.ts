@@ -14,6 +14,9 @@ export type SumState = {
   readonly text: (field: string) => Signal<string>;
   readonly give: (field: string, text: string) => void;
   readonly clear: () => void;
+  /** Whether something was cleared away that can be taken back. */
+  readonly cleared: ReadonlySignal<boolean>;
+  readonly takeBack: () => void;
   readonly started: ReadonlySignal<boolean>;
   readonly opened: Signal<ReadonlySet<string>>;
   readonly answer: Signal<SumAnswer | null>;
@@ -79,6 +82,14 @@ function newState(name: SumName): SumState {
     reckon();
     keepSoon();
   };
+  const before = signal<SumTexts | null>(null);
+  const lay = (laid: SumTexts): void => {
+    batch(() => {
+      for (const field of fields.values()) field.value = "";
+      for (const [field, value] of Object.entries(laid)) text(field).value = value;
+    });
+    changed();
+  };
   for (const [field, value] of Object.entries(keptSum?.texts ?? {})) text(field).value = value;
   opened.subscribe(keepSoon);
   // What was only just read is kept already.
@@ -93,10 +104,13 @@ function newState(name: SumName): SumState {
       changed();
     },
     clear() {
-      batch(() => {
-        for (const field of fields.values()) field.value = "";
-      });
-      changed();
+      before.value = texts();
+      lay({});
+    },
+    cleared: computed(() => before.value !== null),
+    takeBack() {
+      lay(before.value ?? {});
+      before.value = null;
     },
     started,
     opened,
