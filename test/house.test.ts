@@ -38,6 +38,13 @@ const planted: readonly (readonly [wall: string, folder: string, code: string, r
   ["the journal may not print", "journal", 'console.log("by hand");', "TS2584"],
   ["sheets may not import an app", "sheets", 'export { engine } from "../apps/cli/version.ts";', "TS6307"],
   ["the server may not reckon", "apps/server", 'export { torqueText } from "../../sheets/words/figures.ts";', "TS6307"],
+  [
+    "the journal may not import where it is kept",
+    "journal",
+    'export { memoryStore } from "../stores/memory.ts";',
+    "TS6307",
+  ],
+  ["what keeps journals may not import an app", "stores", 'export { api } from "../apps/server/api/api.ts";', "TS6307"],
   ["sheets may not touch the disk", "sheets", 'export { readFileSync } from "node:fs";', "TS2307"],
 ];
 

@@ -6,11 +6,12 @@ import { type EntryProblem, MalformedEntry } from "./refusals.ts";
 export function entryFrom(document: unknown): Entry {
   const read = entrySchema.safeParse(document);
   if (read.success) return document as Entry;
-  throw new MalformedEntry(
-    placeOf(document),
-    read.error.issues.flatMap((issue) => problems(issue, [])),
-  );
+  throw new MalformedEntry(placeOf(document), problemsOf(read.error));
 }
+
+/** What a schema found wrong, as fields and what is accepted there. */
+export const problemsOf = ({ issues }: z.core.$ZodError): readonly EntryProblem[] =>
+  issues.flatMap((issue) => problems(issue, []));
 
 function placeOf(document: unknown): string {
   const { device, number } = (document ?? {}) as { device?: unknown; number?: unknown };

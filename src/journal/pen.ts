@@ -1,7 +1,7 @@
 import { type Entry, entryId } from "./entry.ts";
 import type { Fact } from "./facts/fact.ts";
 import type { DeviceId, EntryId, JobId, PersonId, WorkshopId } from "./facts/ids.ts";
-import type { Heads, JournalStore } from "./store.ts";
+import { type Heads, type JournalStore, lastOf } from "./store.ts";
 
 /** Who writes, about which job, and when. */
 export type Signed = { readonly by: PersonId; readonly job: JobId | null; readonly at: string };
@@ -29,7 +29,7 @@ export function pen(store: JournalStore, workshop: WorkshopId, device: DeviceId)
   async function writeAll({ by, job, at }: Signed, facts: readonly Fact[]): Promise<readonly EntryId[]> {
     const heads = await store.heads();
     const clock = await latestClock(store, heads);
-    const last = heads[device] ?? 0;
+    const last = lastOf(heads, device);
     const entries: Entry[] = facts.map((fact, i) => ({
       workshop,
       device,

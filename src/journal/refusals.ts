@@ -6,9 +6,12 @@ export type EntryProblem = { readonly field: string; readonly accepted: string }
 /** What was handed over is no entry; nothing of it was kept. */
 export class MalformedEntry extends Error {
   override readonly name = "MalformedEntry";
+  /** Which entry it was, as far as that can be told. */
+  readonly place: string;
   readonly problems: readonly EntryProblem[];
   constructor(place: string, problems: readonly EntryProblem[]) {
     super(`${place}: ${problems.map(({ field, accepted }) => `${field}: accepted: ${accepted}`).join("; ")}`);
+    this.place = place;
     this.problems = problems;
   }
 }
@@ -50,7 +53,13 @@ export class JournalDisorder extends Error {
 /** An entry of another workshop. */
 export class ForeignEntry extends Error {
   override readonly name = "ForeignEntry";
-  constructor({ device, number, workshop }: Place & Pick<Entry, "workshop">, here: string) {
+  readonly place: Place;
+  readonly workshop: string;
+  readonly here: string;
+  constructor({ device, number, workshop }: Place & { readonly workshop: string }, here: string) {
     super(`${device}/${number} is of the workshop ${workshop}; this journal is of ${here}`);
+    this.place = { device, number };
+    this.workshop = workshop;
+    this.here = here;
   }
 }

@@ -4,6 +4,10 @@ import type { DeviceId, JobId } from "./facts/ids.ts";
 /** The last number held from each device. */
 export type Heads = Readonly<Record<DeviceId, number>>;
 
+/** The last number that a holder of `heads` has of a device. A device may be called as what every object has: "constructor". */
+export const lastOf = (heads: Heads, device: DeviceId): number =>
+  Object.hasOwn(heads, device) ? (heads[device] ?? 0) : 0;
+
 /**
  * Where the entries of one workshop are kept. Entries are added and read; none is ever changed or removed.
  *

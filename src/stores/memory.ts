@@ -2,7 +2,7 @@ import { type Bodied, handedOver, newOf } from "../journal/admission.ts";
 import { type Entry, inJournalOrder } from "../journal/entry.ts";
 import type { DeviceId, JobId, OwnerId, WorkshopId } from "../journal/facts/ids.ts";
 import { isLater, type Journal, type OwnerCard } from "../journal/ownerCards.ts";
-import type { Heads, JournalStore } from "../journal/store.ts";
+import { type Heads, type JournalStore, lastOf } from "../journal/store.ts";
 
 /** Keeps a journal for as long as the program runs: for tests, and for looking at one without keeping it. */
 export function memoryStore(workshop: WorkshopId): JournalStore {
@@ -28,7 +28,7 @@ export function memoryStore(workshop: WorkshopId): JournalStore {
     ofJob: async (job) => (jobs.get(job) ?? []).toSorted(inJournalOrder),
 
     async since(heads, most = Number.POSITIVE_INFINITY) {
-      const lacking = [...devices].flatMap(([device, own]) => own.slice(heads[device] ?? 0));
+      const lacking = [...devices].flatMap(([device, own]) => own.slice(lastOf(heads, device)));
       return lacking
         .map(({ entry }) => entry)
         .sort(inJournalOrder)

@@ -1,7 +1,7 @@
 import { type Bodied, handedOver, newOf } from "../journal/admission.ts";
 import { type Entry, entryId, inJournalOrder } from "../journal/entry.ts";
 import type { DeviceId, EntryId, WorkshopId } from "../journal/facts/ids.ts";
-import type { Heads, JournalStore } from "../journal/store.ts";
+import { type Heads, type JournalStore, lastOf } from "../journal/store.ts";
 import type { Database, Row, Run } from "./database.ts";
 
 /**
@@ -29,7 +29,7 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
     async since(heads, most = Number.MAX_SAFE_INTEGER) {
       const lacking: Entry[] = [];
       for (const [device, last] of Object.entries(await headsOf(database.query))) {
-        const from = heads[device as DeviceId] ?? 0;
+        const from = lastOf(heads, device as DeviceId);
         if (from >= last) continue;
         const own = await database.query(ofDevice, [workshop, device, from, Math.min(most, last - from)]);
         lacking.push(...own.map(entryIn));

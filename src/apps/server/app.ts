@@ -1,5 +1,6 @@
 import { type Context, Hono, type Next } from "hono";
 import { acceptedEncoding } from "./acceptedEncoding.ts";
+import { refused } from "./api/refusals.ts";
 import type { BuiltFile } from "./builtFiles.ts";
 import { strictHeaders } from "./strictHeaders.ts";
 
@@ -11,10 +12,12 @@ const methods = ["GET", "HEAD"];
 /** The names under which this machine reaches itself. */
 const ownNames = /^(localhost|127\.0\.0\.1|\[::1\])(:\d{1,5})?$/i;
 
-/** The web app as answers to requests, without a socket: `serverApp(served).fetch`. */
-export function serverApp({ files, version }: Served): Hono {
+/** The web app and, where a workshop is served, its `api` as answers to requests, without a socket: `serverApp(served).fetch`. */
+export function serverApp({ files, version }: Served, api: Hono | null = null): Hono {
   const app = new Hono();
-  app.use(withStrictHeaders, ownNameOnly, readingOnly);
+  app.use(withStrictHeaders, ownNameOnly);
+  if (api) app.route("/api", api);
+  app.use(readingOnly);
   app.get("/health", (c) => c.json({ status: "ok", version }, 200, { "Cache-Control": "no-store" }));
   app.get("*", (c) => {
     const file = files.get(pathIn(c.req.url));
@@ -45,10 +48,14 @@ async function withStrictHeaders(c: Context, next: Next): Promise<void> {
 async function ownNameOnly(c: Context, next: Next): Promise<Response | undefined> {
   const { host } = new URL(c.req.url);
   if (!ownNames.test(c.req.header("host") ?? "") || !ownNames.test(host))
-    return c.text("This server answers only to localhost, 127.0.0.1 and [::1].\n", 403);
+    return isForPrograms(c)
+      ? refused("host")
+      : c.text("This server answers only to localhost, 127.0.0.1 and [::1].\n", 403);
   await next();
   return undefined;
 }
+
+const isForPrograms = (c: Context): boolean => c.req.path.startsWith("/api/");
 
 async function readingOnly(c: Context, next: Next): Promise<Response | undefined> {
   if (!methods.includes(c.req.method))

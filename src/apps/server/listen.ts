@@ -18,7 +18,7 @@ export type Listening = {
  * A machine without IPv6 is served on 127.0.0.1 alone. @throws whatever else the system says.
  */
 export async function listen(
-  fetch: (request: Request) => Response | Promise<Response>,
+  fetch: Parameters<typeof getRequestListener>[0],
   port: number,
 ): Promise<Listening | PortProblem> {
   const answer = getRequestListener(fetch, { errorHandler: notUnderstood });

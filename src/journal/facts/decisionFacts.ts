@@ -35,7 +35,15 @@ const step = z.strictObject({
   source: z.string(),
 });
 
-const rangesOfTheDay = z.record(z.string(), z.unknown());
+/** A document of ours, kept whole; deeper than any of them it would be too deep to be written as one text. */
+const documentOfTheDay = z
+  .record(z.string(), z.unknown())
+  .check(z.refine((it) => isWithin(it, 32), { error: "a document of at most 32 levels" }));
+
+const isWithin = (it: unknown, levels: number): boolean =>
+  typeof it !== "object" ||
+  it === null ||
+  (levels > 0 && Object.values(it).every((inner) => isWithin(inner, levels - 1)));
 
 /** What was weighed, offered and decided, and what somebody took on himself. */
 export const decisionFacts = [
@@ -44,12 +52,12 @@ export const decisionFacts = [
     type: type("OptionsWeighed"),
     port: portId,
     engine: label,
-    case: z.record(z.string(), z.unknown()),
+    case: documentOfTheDay,
     asFound: z.nullable(window),
     options: z.array(option),
     working: z.array(step),
-    ranges: rangesOfTheDay,
-    levels: rangesOfTheDay,
+    ranges: documentOfTheDay,
+    levels: documentOfTheDay,
   }),
   fact({
     type: type("OptionsOffered"),

@@ -1,0 +1,16 @@
+import type { WorkshopId } from "../../../journal/facts/ids.ts";
+import type { OwnerCards } from "../../../journal/ownerCards.ts";
+import type { PairedDevices } from "../../../stores/pairedDevices.ts";
+import type { PairingCode } from "./pairingCode.ts";
+import type { WatchedStore } from "./watchedStore.ts";
+
+/** A workshop as it is served: its journal, who is let in, and how others get in. */
+export type ServedWorkshop = {
+  readonly workshop: WorkshopId;
+  readonly store: WatchedStore;
+  readonly cards: OwnerCards;
+  readonly devices: PairedDevices;
+  readonly code: PairingCode;
+  /** What the workshop's own screen shows to be known by. */
+  readonly key: string;
+};

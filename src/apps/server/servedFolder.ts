@@ -1,0 +1,47 @@
+import type { Hono } from "hono";
+import type { WorkshopId } from "../../journal/facts/ids.ts";
+import { openToWrite } from "../../stores/dataFolder.ts";
+import { pairedDevices } from "../../stores/pairedDevices.ts";
+import { api, type Rates } from "./api/api.ts";
+import { type PairingCode, pairingCode } from "./api/pairingCode.ts";
+import { watchedStore } from "./api/watchedStore.ts";
+import { announce, newKey } from "./runningServer.ts";
+
+/** A data folder that is open for others to write into. */
+export type ServedFolder = {
+  readonly api: Hono;
+  readonly workshop: WorkshopId;
+  readonly code: PairingCode;
+  /** Leaves word in the folder of where it is served, for the commands that ask it there. @throws StoreTrouble */
+  announce(address: string): void;
+  close(): Promise<void>;
+};
+
+/** Opens a data folder to serve it; an empty one becomes a new workshop. @throws StoreTrouble, also while another process has it */
+export function servedFolder(folder: string, rates: Rates): ServedFolder {
+  const work = openToWrite(folder);
+  try {
+    const { workshop, cards } = work;
+    const devices = pairedDevices(folder, () => new Date());
+    const clock = () => performance.now();
+    const code = pairingCode(clock);
+    const key = newKey();
+    let withdraw = () => {};
+    return {
+      api: api({ workshop, store: watchedStore(work.store), cards, devices, code, key }, rates, clock),
+      workshop,
+      code,
+      announce(address) {
+        withdraw = announce(folder, { address, key });
+      },
+      async close() {
+        withdraw();
+        devices.close();
+        await work.close();
+      },
+    };
+  } catch (fault) {
+    void work.close();
+    throw fault;
+  }
+}
