@@ -23,6 +23,7 @@ const commands: Readonly<Record<string, () => Promise<Adding>>> = {
   held: async () => (await import("./commands/held.ts")).heldCommand,
   convert: async () => (await import("./commands/convert.ts")).convertCommand,
   start: async () => (await import("./commands/start.ts")).startCommand,
+  pair: async () => (await import("./commands/pair.ts")).pairCommand,
   demo: async () => (await import("./commands/demo.ts")).demoCommand,
   standing: async () => (await import("./commands/standing.ts")).standingCommand,
   backup: async () => (await import("./commands/backup.ts")).backupCommand,

@@ -1,20 +1,61 @@
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { usualRates } from "../server/api/api.ts";
 import { serverApp } from "../server/app.ts";
 import { builtFiles } from "../server/builtFiles.ts";
 import { type Listening, listen } from "../server/listen.ts";
 import { usualPort } from "../server/port.ts";
+import { servedFolder } from "../server/servedFolder.ts";
 import { checkout } from "./checkout.ts";
 import { mistaken } from "./mistake.ts";
 import { engine } from "./version.ts";
 
-/** The built web app, served at the port that was typed. @throws InputMistake if the port cannot be had or the web app is not built. */
-export async function serving(text: string | undefined): Promise<Listening> {
+/** A bench and a workshop's journal, served until it is closed. */
+export type Serving = {
+  readonly address: string;
+  readonly port: number;
+  readonly workshop: string;
+  /** The code by which the first device is let in. */
+  readonly pairing: { readonly code: string; readonly seconds: number };
+  readonly close: () => Promise<void>;
+};
+
+/**
+ * The built web app and the journal in `folder`, served at the port that was typed; an empty folder becomes a new workshop.
+ * @throws InputMistake if the port cannot be had or the web app is not built
+ * @throws StoreTrouble if the folder cannot be written, or another process writes into it
+ */
+export async function serving(text: string | undefined, folder: string): Promise<Serving> {
   const port = portFrom(text);
+  const files = builtBench();
+  const served = servedFolder(folder, usualRates);
+  try {
+    const { fetch } = serverApp({ files, version: engine }, served.api);
+    const heard = listening(await listen(fetch, port), port);
+    served.announce(heard.address);
+    return {
+      address: heard.address,
+      port: heard.port,
+      workshop: served.workshop,
+      pairing: served.code.open(),
+      async close() {
+        await heard.close();
+        await served.close();
+      },
+    };
+  } catch (fault) {
+    await served.close();
+    throw fault;
+  }
+}
+
+function builtBench(): ReturnType<typeof builtFiles> {
   const folder = fileURLToPath(new URL("dist/web", checkout));
   if (!existsSync(`${folder}/index.html`)) throw mistaken("dist/web", null, "the built web app; npm start builds it");
-  const app = serverApp({ files: builtFiles(folder), version: engine });
-  const served = await listen((request) => app.fetch(request), port);
+  return builtFiles(folder);
+}
+
+function listening(served: Awaited<ReturnType<typeof listen>>, port: number): Listening {
   if (typeof served === "object") return served;
   const another = `as --port ${port < 65_535 ? port + 1 : usualPort}, or --port 0 for any free one`;
   const accepted = { taken: "a port that no other program holds", "not allowed": "a port that this user may open" };

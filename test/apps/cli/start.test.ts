@@ -1,6 +1,8 @@
-import { readFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
-import { describe, expect, test, vi } from "vitest";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, test, vi } from "vitest";
 import { started } from "../../browser/startedTurnsleft.ts";
 import { documentOf, turnsleft } from "./turnsleft.ts";
 
@@ -8,11 +10,16 @@ const node = process.execPath;
 const program = "dist/src/apps/cli/main.js";
 const { version } = JSON.parse(readFileSync(new URL("../../../package.json", import.meta.url), "utf8"));
 
+const scratch = mkdtempSync(join(tmpdir(), "turnsleft-"));
+afterAll(() => rmSync(scratch, { recursive: true }));
+let folders = 0;
+const fresh = (): string => join(scratch, `workshop-${folders++}`);
+
 describe("start", () => {
   test.each(["SIGINT", "SIGTERM"] as const)(
     "serves without a terminal until %s, then frees its port",
     async (signal) => {
-      const run = await started(node, [program, "start", "--port", "0"], /Ctrl-C stops it/);
+      const run = await started(node, [program, "start", "--port", "0", "--data", fresh()], /Ctrl-C stops it/);
       const address = /^(http:\/\/localhost:\d+\/)$/m.exec(run.printed)?.[1] ?? "";
       expect(await (await fetch(`${address}health`)).json()).toEqual({ status: "ok", version });
       expect(await (await fetch(address)).text()).toContain("<title>Turnsleft</title>");
@@ -23,7 +30,7 @@ describe("start", () => {
   );
 
   test("--json tells the address to a program, on one line of its own making", async () => {
-    const run = await started(node, [program, "start", "--port", "0", "--json"], /\}\n$/);
+    const run = await started(node, [program, "start", "--port", "0", "--data", fresh(), "--json"], /\}\n$/);
     const { engine, address, port } = JSON.parse(run.printed);
     run.process.kill("SIGTERM");
     expect([engine, address]).toEqual([version, `http://localhost:${port}/`]);
@@ -31,7 +38,7 @@ describe("start", () => {
   });
 
   test("npm start ends with npm, although the shell between them hands no signal on", async () => {
-    const run = await started("npm", ["start", "--", "--port", "0"], /Ctrl-C stops it/);
+    const run = await started("npm", ["start", "--", "--port", "0", "--data", fresh()], /Ctrl-C stops it/);
     const address = /^(http:\/\/localhost:\d+\/)$/m.exec(run.printed)?.[1] ?? "";
     expect((await fetch(address)).status).toBe(200);
     run.process.kill("SIGTERM");
@@ -43,7 +50,7 @@ describe("start", () => {
     const other = createServer();
     await new Promise<void>((resolve) => other.listen(0, "127.0.0.1", resolve));
     const port = (other.address() as { port: number }).port;
-    const { status, stdout, stderr } = turnsleft(["start", "--port", String(port)]);
+    const { status, stdout, stderr } = turnsleft(["start", "--port", String(port), "--data", fresh()]);
     other.close();
     expect([status, stdout]).toEqual([2, ""]);
     expect(stderr).toBe(
@@ -55,6 +62,71 @@ describe("start", () => {
     const { status, stdout, stderr } = turnsleft(["start", "--port", port]);
     expect([status, stdout]).toEqual([2, ""]);
     expect(stderr).toMatch(/^turnsleft: --port: given "[^"]*"; accepted: a whole number from 0 to 65535, as \d+\n$/);
+  });
+});
+
+describe("the workshop that start serves", () => {
+  test("is made in an empty folder, found again in it, and let go at the end", async () => {
+    const folder = fresh();
+    const serve = () => started(node, [program, "start", "--port", "0", "--data", folder, "--json"], /\}\n$/);
+    const first = await serve();
+    const told = JSON.parse(first.printed);
+    expect(told).toMatchObject({ folder, pairing: { code: expect.stringMatching(/^\d{6}$/), seconds: 600 } });
+    expect(told.workshop).toMatch(/^w-[0-9a-f]{20}$/);
+    const { status, stdout, stderr } = turnsleft(["start", "--port", "0", "--data", folder]);
+    expect([status, stdout]).toEqual([3, ""]);
+    expect(stderr).toBe(
+      `turnsleft: ${folder}: another Turnsleft is working with these data; end it, or name another folder with --data.\n`,
+    );
+    expect((await fetch(told.address)).status).toBe(200);
+    first.process.kill("SIGTERM");
+    expect(await first.ended).toBe(0);
+    expect(existsSync(join(folder, "server.json"))).toBe(false);
+    const again = await serve();
+    expect(JSON.parse(again.printed).workshop).toBe(told.workshop);
+    again.process.kill("SIGTERM");
+    await again.ended;
+  });
+
+  test("is opened again after its server was killed, and lies in the usual place unless told", async () => {
+    const usual = { XDG_DATA_HOME: fresh(), HOME: fresh(), LOCALAPPDATA: fresh() };
+    const serve = () =>
+      started(
+        "env",
+        [...Object.entries(usual).map((it) => it.join("=")), node, program, "start", "--port", "0", "--json"],
+        /\}\n$/,
+      );
+    const first = await serve();
+    const { folder, workshop } = JSON.parse(first.printed);
+    expect(Object.values(usual).some((it) => folder.startsWith(it))).toBe(true);
+    first.process.kill("SIGKILL");
+    await first.ended;
+    const again = await serve();
+    expect(JSON.parse(again.printed).workshop).toBe(workshop);
+    again.process.kill("SIGTERM");
+    expect(await again.ended).toBe(0);
+  });
+
+  test("prints its address on a line of its own, then the pairing code, and nothing else of a secret", async () => {
+    const folder = fresh();
+    const run = await started(node, [program, "start", "--port", "0", "--data", folder], /Ctrl-C stops it/);
+    const lines = run.printed.split("\n").filter((it) => it !== "");
+    expect(lines[1]).toMatch(/^http:\/\/localhost:\d+\/$/);
+    expect(lines[2]).toMatch(/^Pairing code \d{6}: /);
+    const { key } = JSON.parse(readFileSync(join(folder, "server.json"), "utf8"));
+    expect(run.printed).not.toContain(key);
+    run.process.kill("SIGTERM");
+    await run.ended;
+  });
+
+  test("a place that cannot be one is told", () => {
+    const file = fresh();
+    writeFileSync(file, "a letter");
+    const { status, stderr } = turnsleft(["start", "--port", "0", "--data", file]);
+    expect([status, stderr]).toEqual([
+      3,
+      `turnsleft: ${file}: something is there already, and nothing is overwritten.\n`,
+    ]);
   });
 });
 

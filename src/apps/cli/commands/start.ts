@@ -1,31 +1,39 @@
 import type { Command } from "commander";
 import { usualPort } from "../../server/port.ts";
+import { dataFlags, dataFolder, dataHelp } from "../dataOption.ts";
+import { pairingLine } from "../pairingLine.ts";
 import { print } from "../print.ts";
 import { engine } from "../version.ts";
 import { printExample } from "../workedExample.ts";
 
-type Options = { readonly port?: string; readonly example?: boolean; readonly json?: boolean };
+type Options = { readonly port?: string; readonly data?: string; readonly example?: boolean; readonly json?: boolean };
 
 export function startCommand(program: Command): void {
   program
     .command("start")
-    .description("the bench in a browser, served on this machine alone; --example prints a worked example")
+    .description(
+      "the bench and the workshop's journal, served on this machine alone; --example prints a worked example",
+    )
     .option("--port <number>", `the port to serve on, ${usualPort} if none is given, 0 for any free one`)
+    .option(dataFlags, `${dataHelp}; an empty one becomes a new workshop`)
     .option("--example", "print a worked example and how to go on, and end")
     .option("--json", "one JSON document")
     .addHelpText("after", "\nExample:\n  turnsleft start --example")
-    .action(async ({ port, example = false, json = false }: Options) => {
+    .action(async ({ port, data, example = false, json = false }: Options) => {
       if (example) return printExample(json);
       const stop = stopped();
       // The other commands need not wait until a server is loaded.
       const { serving } = await import("../serving.ts");
-      const served = await serving(port);
-      const { address } = served;
-      print(json, { engine, address, port: served.port }, [
+      const folder = dataFolder(data);
+      const served = await serving(port, folder);
+      const { address, workshop, pairing } = served;
+      print(json, { engine, address, port: served.port, folder, workshop, pairing }, [
         `Turnsleft ${engine}: the bench is open in a browser at`,
         "",
         address,
         "",
+        pairingLine(pairing),
+        `The journal lies in ${folder}.`,
         "Only this machine can reach it, and nothing that is entered leaves it. Ctrl-C stops it.",
         "In a terminal: npx turnsleft start --example",
       ]);
