@@ -14,4 +14,7 @@ const sentences: Readonly<Record<Trouble, string>> = {
   "not there": "there is no journal of Turnsleft.",
   "already there": "something is there already, and nothing is overwritten.",
   "not reachable": "it cannot be reached; is the path right, and the disk in?",
+  "not let in": "this device is not let in there, or was shut out; pair it with a new code of npx turnsleft pair.",
+  "too much at once": "it is too much at once; bring it over in pieces.",
+  busy: "it is asked too much at the moment; nothing of this was kept. Try again in a while.",
 };
