@@ -9,14 +9,19 @@ const PIECE = 2000;
 /**
  * The journal of a workshop that a server elsewhere keeps. It needs `fetch` and nothing else, so that it runs in a browser.
  *
- * An add whose line broke may be kept or not: it is sent again, which changes nothing if it was.
+ * An add whose line broke may be kept or not: it is sent again, which changes nothing if it was. Adds go out one after another,
+ * for two that are on their way together may arrive in another order, and leave a gap.
  */
 export function remoteStore(far: Far): JournalStore {
   const ask = (method: string, path: string, body?: object): Promise<RemoteAnswer> =>
     remoteAnswer(far, method, path, body);
+  let before: Promise<unknown> = Promise.resolve();
   return {
     async add(entries) {
-      if (entries.length > 0) await ask("POST", "/entries", { entries });
+      if (entries.length === 0) return;
+      const added = before.then(() => ask("POST", "/entries", { entries }));
+      before = added.catch(() => {});
+      await added;
     },
 
     ofJob: async (job) => (await ask("GET", `/jobs/${encodeURIComponent(job)}`)).entries,

@@ -77,17 +77,6 @@ describe("changes", () => {
     await here.ask("DELETE", `/devices/${lost.device}`, token);
     expect(await line.next()).toBeNull();
   });
-
-  test("a line that was let go makes room for another", async () => {
-    for (let round = 0; round < 2; round++) {
-      const lines = await Promise.all(Array.from({ length: 100 }, () => listening()));
-      const refused = await here.ask("GET", "/changes", token);
-      expect([refused.status, refused.body.error]).toEqual([429, "too many"]);
-      for (const it of lines) it.stop();
-      // The server hears of it by the end of the sockets, a little later.
-      await vi.waitFor(async () => (await listening()).stop(), { timeout: 5000 });
-    }
-  });
 });
 
 describe("a line on which nothing happens", () => {
@@ -111,4 +100,16 @@ describe("a line on which nothing happens", () => {
     }
     line.stop();
   });
+});
+
+/** The last, for its hundred lines take a while to be gone. */
+test("a line that was let go makes room for another", async () => {
+  for (let round = 0; round < 2; round++) {
+    // The server hears of a line's end by the end of its socket, a little later.
+    const room = () => vi.waitFor(() => listening(), { timeout: 10_000 });
+    const lines = await Promise.all(Array.from({ length: 100 }, room));
+    const refused = await here.ask("GET", "/changes", token);
+    expect([refused.status, refused.body.error]).toEqual([429, "too many"]);
+    for (const it of lines) it.stop();
+  }
 });
