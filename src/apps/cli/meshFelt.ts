@@ -7,7 +7,7 @@ import { mistaken } from "./mistake.ts";
  * What was felt on turning by hand: "two turns, then tight" in the hole it was found in, "4 turns, free in M22x1.5" in a
  * known hole, "4 easy turns with M22x1.5" of a known plug in this hole. @throws InputMistake if it cannot be read.
  */
-export function meshFelt(text: string): MeshEvidence {
+export function meshFelt(text: string, field: string): MeshEvidence {
   const plain = text
     .trim()
     .replace(/\s+/g, " ")
@@ -15,9 +15,9 @@ export function meshFelt(text: string): MeshEvidence {
   const [, body = plain, joint = "", other] = /^(.+?),? (in|with) (?:an? )?(?:known )?(\S*\d.*)$/i.exec(plain) ?? [];
   const known = other === undefined ? null : knownDesignation(other);
   if (other !== undefined && known === null)
-    throw mistaken("--meshes", text, `after "${joint}" a thread that is known here, as M22x1.5 or 7/8-14 UNF`);
+    throw mistaken(field, text, `after "${joint}" a thread that is known here, as M22x1.5 or 7/8-14 UNF`);
   const felt = turnsFelt(body);
-  if (!felt) throw mistaken("--meshes", text, accepted);
+  if (!felt) throw mistaken(field, text, accepted);
   return { type: "mesh", unknown: joint.toLowerCase() === "with" ? "hole" : "plug", known, ...felt };
 }
 

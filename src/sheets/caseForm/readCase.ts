@@ -17,7 +17,7 @@ import { contradictions } from "./contradictions.ts";
 import { type Field, type FieldReader, givenQuantity, turnsField } from "./givenQuantity.ts";
 import { nearest } from "./nearest.ts";
 import { levelsGiven, rangesGiven } from "./overrides.ts";
-import { schemaProblems } from "./schemaProblems.ts";
+import { asGiven, schemaProblems } from "./schemaProblems.ts";
 import { shopFiguresGiven } from "./shopFiguresGiven.ts";
 import { bookFiguresGiven, wrenchesGiven } from "./shopGiven.ts";
 import { withoutBlanks } from "./template.ts";
@@ -74,9 +74,11 @@ function given_(
   take: FieldReader,
   problems: InputProblem[],
 ): GivenCase | null {
-  const thread = metricThreadFromText(written.thread);
+  // What was measured of a thread is named before its case is read.
+  const designation = typeof written.thread === "string" ? written.thread : "";
+  const thread = metricThreadFromText(designation);
   if (!thread.ok)
-    problems.push({ field: "thread", given: `"${written.thread}"`, accepted: acceptedThread(thread.problem) });
+    problems.push({ field: "thread", given: asGiven(written.thread), accepted: acceptedThread(thread.problem) });
   const { plug = {}, seal = {}, left, case: housing } = written;
   const plugClass = plugClassFromText(plug.tolerance ?? standardPlug.designation);
   if (!plugClass.ok) problems.push(wrongClass("plug.tolerance", plugClass.problem));

@@ -52,6 +52,10 @@ export function namingSentence({ candidates, showTwo }: ThreadNaming): string {
     : `${first.designation} (${percent(first)} %).`;
 }
 
+/** Whence a name comes that nobody gave. */
+export const namedByMeasurements = (it: ThreadCandidate): string =>
+  `named by its measurements (${percent(it)} %); a known plug of that name must spin in by hand before any force`;
+
 /** What stands against the readings, or must be done before anything else. */
 export function warningSentence(warning: NamingWarning, evidence: readonly ThreadEvidence[]): string {
   switch (warning) {

@@ -10,6 +10,7 @@ import { ownerLines } from "../../../sheets/answer/ownerLines.ts";
 import { caseSchema } from "../../../sheets/caseForm/caseSchema.ts";
 import { readCase } from "../../../sheets/caseForm/readCase.ts";
 import { caseTemplate } from "../../../sheets/caseForm/template.ts";
+import { withThreadNamed } from "../measuredThread.ts";
 import { InputMistake, mistaken } from "../mistake.ts";
 import { print } from "../print.ts";
 import { engine } from "../version.ts";
@@ -49,11 +50,12 @@ export function weighCommand(program: Command): void {
 
 function answer(file: string, options: Options): void {
   const at_Nm = torquesAt(options.at);
-  const written = documentIn(file);
+  const given = documentIn(file);
+  const { written, named } = withThreadNamed(given);
   const read = readCase(written, new Date().toISOString().slice(0, 10));
   if (!read.ok) throw new InputMistake(...read.problems);
   const weighed = weigh(read.given);
-  const document = answerDocument(weighed, read.ordinary, written, at_Nm, engine);
+  const document = answerDocument(weighed, named ? [named, ...read.ordinary] : read.ordinary, given, at_Nm, engine);
   if (options.svg) writeSvg(options.svg, answerSvg(weighed));
   print(options.json ?? false, document, linesOf());
 
