@@ -31,9 +31,9 @@ export type ThreadOptions = {
 };
 
 /** What a measurement is called where it was given: "outside" is "--outside", or "thread.outside" in a case. */
-export type FieldOf = (measurement: keyof ThreadOptions) => string;
+type FieldOf = (measurement: keyof ThreadOptions) => string;
 
-export const asOption: FieldOf = (measurement) => `--${measurement}`;
+const asOption: FieldOf = (measurement) => `--${measurement}`;
 
 /** The evidence that the options give. @throws InputMistake if one cannot be read, or none speaks of the thread. */
 export function threadEvidence(

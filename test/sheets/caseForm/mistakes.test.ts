@@ -37,7 +37,11 @@ const mistakes: readonly Mistake[] = [
   ["a humidity that is none", { air: { humidity: "130 %" } }, /^air\.humidity: given "130 %"; accepted: a share up to/],
   ["no joint", { joint: undefined }, /^joint: given nothing; accepted: \{ "kind"/],
   ["no kind of joint", { joint: { kind: undefined } }, /^joint\.kind: given nothing; accepted: "engine sump", /],
-  ["no thread", { thread: undefined }, /^thread: given nothing; accepted: a thread such as "M20x1\.5", or what was measured of it: /],
+  [
+    "no thread",
+    { thread: undefined },
+    /^thread: given nothing; accepted: a thread such as "M20x1\.5", or what was measured of it: /,
+  ],
   ["no material", { case: { material: undefined } }, /^case\.material: given nothing; accepted: "EN AC-46000"/],
   ["no count at all", { left: undefined }, /^left: given nothing; accepted: \{ "turns"/],
   ["an unknown material", { case: { material: "cheese" } }, /^case\.material: given "cheese"; accepted: .*"A380"/],
