@@ -48,12 +48,11 @@ export async function killRounds(rounds: number, random: () => number): Promise<
   return report;
 }
 
-const writer = fileURLToPath(new URL("../../dist/test/torture/killWriter.js", rootOf(import.meta.url)));
+/** A built program. Sources lie two folders deep, what is built from them three: either way it is the built one. */
+export const built = (path: string): string =>
+  fileURLToPath(new URL(`../../dist/${path}`, import.meta.url.replace(/\/dist\/test\//, "/test/")));
 
-/** Sources lie two folders deep, what is built from them three: either way the writer is the built one. */
-function rootOf(here: string): string {
-  return here.replace(/\/dist\/test\//, "/test/");
-}
+const writer = built("test/torture/killWriter.js");
 
 /** The number of the last entry that a writer acknowledged before it was killed; 0 for none. */
 function killedAfter(folder: string, wait_ms: number): Promise<number> {
