@@ -29,16 +29,19 @@ export async function serverRounds(rounds: number, random: () => number): Promis
     const server = await serverOn(folder);
     const { address, workshop } = JSON.parse(server.printed);
     while (writers.length < WRITERS) writers.push(await letIn(address, folder));
-    const before = writers.reduce((sum, it) => sum + it.acknowledged, 0);
+    const acknowledged = (): number => writers.reduce((sum, it) => sum + it.acknowledged, 0);
+    const before = acknowledged();
     const writing = Promise.all(writers.map((it, i) => writesUntilCut(it, address, workshop, round + i)));
-    await pause(40 + 260 * random());
+    // However slow the machine is today, it is in the middle of writing.
+    while (acknowledged() < before + 10) await pause(5);
+    await pause(260 * random());
     server.process.kill("SIGKILL");
     await server.ended;
     await writing;
     const found = await heldAfter(folder, writers);
     report = {
       rounds: round + 1,
-      acknowledged: report.acknowledged + writers.reduce((sum, it) => sum + it.acknowledged, 0) - before,
+      acknowledged: report.acknowledged + acknowledged() - before,
       lost: report.lost + found.lost,
       keptUnacknowledged: report.keptUnacknowledged + found.keptUnacknowledged,
       torn: report.torn + found.torn,
