@@ -50,6 +50,17 @@ export class JournalDisorder extends Error {
   }
 }
 
+/** Somebody takes something on himself, and did not show by his PIN that it is he. */
+export class PinNeeded extends Error {
+  override readonly name = "PinNeeded";
+  /** Whose PIN, and whether each has set one. */
+  readonly persons: readonly { readonly person: string; readonly set: boolean }[];
+  constructor(persons: PinNeeded["persons"]) {
+    super(`an override needs the PIN of ${persons.map(({ person }) => person).join(", ")}`);
+    this.persons = persons;
+  }
+}
+
 /** An entry of another workshop. */
 export class ForeignEntry extends Error {
   override readonly name = "ForeignEntry";

@@ -9,8 +9,9 @@ const PIECE = 2000;
 /**
  * The journal of a workshop that a server elsewhere keeps. It needs `fetch` and nothing else, so that it runs in a browser.
  *
- * An add whose line broke may be kept or not: it is sent again, which changes nothing if it was. Adds go out one after another,
- * for two that are on their way together may arrive in another order, and leave a gap.
+ * An override of somebody with a PIN is refused as PinNeeded, until it is sent with a proof. An add whose line broke may be
+ * kept or not: it is sent again, which changes nothing if it was. Adds go out one after another, for two that are on their way
+ * together may arrive in another order, and leave a gap.
  */
 export function remoteStore(far: Far): JournalStore {
   const ask = (method: string, path: string, body?: object): Promise<RemoteAnswer> =>
@@ -19,7 +20,8 @@ export function remoteStore(far: Far): JournalStore {
   return {
     async add(entries) {
       if (entries.length === 0) return;
-      const added = before.then(() => ask("POST", "/entries", { entries }));
+      const proofs = far.proofs?.() ?? [];
+      const added = before.then(() => ask("POST", "/entries", { entries, ...(proofs.length > 0 ? { proofs } : {}) }));
       before = added.catch(() => {});
       await added;
     },

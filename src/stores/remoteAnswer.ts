@@ -9,6 +9,8 @@ export type Far = {
   /** As it was printed, with or without a slash at its end. */
   readonly address: string;
   readonly token: string;
+  /** What shows that persons typed their PINs on this device a moment ago, for the overrides that are sent. */
+  readonly proofs?: () => readonly string[];
   readonly fetch?: typeof globalThis.fetch;
 };
 

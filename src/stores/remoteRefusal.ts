@@ -6,6 +6,7 @@ import {
   JournalFork,
   JournalGap,
   MalformedEntry,
+  PinNeeded,
 } from "../journal/refusals.ts";
 import { StoreTrouble, type Trouble } from "../journal/storeTrouble.ts";
 
@@ -20,6 +21,7 @@ export type Told = {
   readonly here?: string;
   readonly place?: string;
   readonly problems?: readonly EntryProblem[];
+  readonly persons?: PinNeeded["persons"];
 };
 
 /** What was told, as the error that the journal there threw, or as a trouble on the way to it. */
@@ -30,6 +32,8 @@ export function remoteRefusal(address: string, status: number, told: Told): Erro
       return new MalformedEntry(told.place ?? "an entry", told.problems ?? []);
     case "foreign":
       return new ForeignEntry({ device, number, workshop }, here);
+    case "pin needed":
+      return new PinNeeded(told.persons ?? []);
     case "fork":
       return new JournalFork({ device, number });
     case "gap":

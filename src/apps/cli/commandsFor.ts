@@ -24,6 +24,7 @@ const commands: Readonly<Record<string, () => Promise<Adding>>> = {
   convert: async () => (await import("./commands/convert.ts")).convertCommand,
   start: async () => (await import("./commands/start.ts")).startCommand,
   pair: async () => (await import("./commands/pair.ts")).pairCommand,
+  pin: async () => (await import("./commands/pin.ts")).pinCommand,
   demo: async () => (await import("./commands/demo.ts")).demoCommand,
   standing: async () => (await import("./commands/standing.ts")).standingCommand,
   backup: async () => (await import("./commands/backup.ts")).backupCommand,

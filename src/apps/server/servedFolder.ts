@@ -2,8 +2,10 @@ import type { Hono } from "hono";
 import type { WorkshopId } from "../../journal/facts/ids.ts";
 import { openToWrite } from "../../stores/dataFolder.ts";
 import { pairedDevices } from "../../stores/pairedDevices.ts";
+import { pinsIn } from "../../stores/pins.ts";
 import { api, type Rates } from "./api/api.ts";
 import { type PairingCode, pairingCode } from "./api/pairingCode.ts";
+import { pinProofs } from "./api/pinProofs.ts";
 import { watchedStore } from "./api/watchedStore.ts";
 import { announce, newKey } from "./runningServer.ts";
 
@@ -26,9 +28,12 @@ export function servedFolder(folder: string, rates: Rates): ServedFolder {
     const clock = () => performance.now();
     const code = pairingCode(clock);
     const key = newKey();
+    const pins = pinsIn(folder, clock);
+    const proofs = pinProofs(clock);
+    const store = watchedStore(work.store);
     let withdraw = () => {};
     return {
-      api: api({ workshop, store: watchedStore(work.store), cards, devices, code, key }, rates, clock),
+      api: api({ workshop, store, cards, devices, code, pins, proofs, key }, rates, clock),
       workshop,
       code,
       announce(address) {

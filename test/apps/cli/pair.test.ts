@@ -37,17 +37,34 @@ const heads = (token: string) => {
   return ask().catch(ask);
 };
 
-describe("pair", () => {
-  test("--help shows an example that runs, and it stands in the list of the program", () => {
-    const { status, stdout } = turnsleft(["pair", "--help"]);
-    expect(status).toBe(0);
-    const line = /Example:\n {2}turnsleft (.+)\n/.exec(stdout)?.[1] ?? "";
-    const run = turnsleft(typed(line.replace("hollin-reach", folder)));
-    expect([run.status, run.stderr]).toEqual([0, ""]);
-    expect(run.stdout).toMatch(/^Pairing code \d{6}: lets one device in within 10 minutes; /);
-    expect(turnsleft(["--help"]).stdout).toMatch(/^ {2}pair /m);
-  });
+test.each([
+  ["pair", /^Pairing code \d{6}: lets one device in within 10 minutes; /],
+  ["pin", /^Nobody has set a PIN; overrides need none\.$/m],
+])("%s --help shows an example that runs, and it stands in the list of the program", (command, answer) => {
+  const { status, stdout } = turnsleft([command, "--help"]);
+  expect(status).toBe(0);
+  const line = /Example:\n {2}turnsleft (.+)\n/.exec(stdout)?.[1] ?? "";
+  const run = turnsleft(typed(line.replace("hollin-reach", folder)));
+  expect([run.status, run.stderr]).toEqual([0, ""]);
+  expect(run.stdout).toMatch(answer);
+  expect(turnsleft(["--help"]).stdout).toMatch(new RegExp(`^ {2}${command} `, "m"));
+});
 
+test("pin tells who has one, and forgets it", async () => {
+  const { token } = await letIn(documentOf(["pair", ...data]).code, "phone of A");
+  const headers = { "content-type": "application/json", authorization: `Bearer ${token}` };
+  const body = JSON.stringify({ person: "jory", pin: "4711" });
+  expect((await fetch(`${address}api/pin`, { method: "POST", headers, body })).status).toBe(204);
+  expect(documentOf(["pin", ...data])).toEqual({ folder, persons: ["jory"] });
+  expect(turnsleft(["pin", "--forget", "sefa", ...data])).toMatchObject({
+    status: 2,
+    stderr: 'turnsleft: --forget: given "sefa"; accepted: one of: jory\n',
+  });
+  expect(documentOf(["pin", "--forget", "jory", ...data])).toEqual({ folder, forgotten: "jory" });
+  expect(documentOf(["pin", ...data]).persons).toEqual([]);
+});
+
+describe("pair", () => {
   test("gives a code that lets one device in, and takes the place of the one before", async () => {
     const before = documentOf(["pair", ...data]).code;
     const { code, seconds } = documentOf(["pair", ...data]);

@@ -4,9 +4,11 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { api, usualRates } from "../../../src/apps/server/api/api.ts";
 import { pairingCode } from "../../../src/apps/server/api/pairingCode.ts";
+import { pinProofs } from "../../../src/apps/server/api/pinProofs.ts";
 import { watchedStore } from "../../../src/apps/server/api/watchedStore.ts";
 import type { Entry } from "../../../src/journal/entry.ts";
 import { pairedDevices } from "../../../src/stores/pairedDevices.ts";
+import { pinsIn } from "../../../src/stores/pins.ts";
 import { sqlCards } from "../../../src/stores/sqlCards.ts";
 import { sqliteFile } from "../../../src/stores/sqliteFile.ts";
 import { sqlJournal } from "../../../src/stores/sqlJournal.ts";
@@ -104,6 +106,8 @@ describe("a disk that does not take it is told in a plain sentence", () => {
       cards: sqlCards(database, workshop),
       devices: pairedDevices(folder, () => new Date()),
       code: pairingCode(() => 0),
+      pins: pinsIn(folder, () => 0),
+      proofs: pinProofs(() => 0),
       key: "k".repeat(43),
     };
     const app = api(served, usualRates, () => 0);

@@ -8,6 +8,7 @@ import { deviceRoutes } from "./deviceRoutes.ts";
 import { faultAnswer } from "./faultAnswer.ts";
 import { journalRoutes } from "./journalRoutes.ts";
 import { openApiRoute } from "./openApi.ts";
+import { pinRoutes } from "./pinRoutes.ts";
 import { allowance, type Rate } from "./rate.ts";
 import { refused, refusedFor } from "./refusals.ts";
 import type { Route } from "./route.ts";
@@ -27,7 +28,12 @@ export const usualRates: Rates = {
 
 /** The workshop's journal as answers to requests below /api. `clock` gives milliseconds and is never set back. */
 export function api(served: ServedWorkshop, rates: Rates, clock: () => number): Hono {
-  const described: readonly Route[] = [...journalRoutes(served), ...deviceRoutes(served), changesRoute(served)];
+  const described: readonly Route[] = [
+    ...journalRoutes(served),
+    ...deviceRoutes(served),
+    ...pinRoutes(served),
+    changesRoute(served),
+  ];
   const routes = [...described, openApiRoute(described)];
   const devices = allowance(rates.device, clock);
   const strangers = allowance(rates.stranger, clock);

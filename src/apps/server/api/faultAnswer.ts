@@ -1,4 +1,11 @@
-import { ForeignEntry, JournalDisorder, JournalFork, JournalGap, MalformedEntry } from "../../../journal/refusals.ts";
+import {
+  ForeignEntry,
+  JournalDisorder,
+  JournalFork,
+  JournalGap,
+  MalformedEntry,
+  PinNeeded,
+} from "../../../journal/refusals.ts";
 import { StoreTrouble, type Trouble } from "../../../journal/storeTrouble.ts";
 import { type RefusalKind, refused } from "./refusals.ts";
 
@@ -10,6 +17,7 @@ export function faultAnswer(fault: unknown): Response | null {
   if (fault instanceof JournalFork) return refused("fork", fault.place);
   if (fault instanceof JournalGap) return refused("gap", { ...fault.place, expected: fault.expected });
   if (fault instanceof JournalDisorder) return refused("disorder", fault.place);
+  if (fault instanceof PinNeeded) return refused("pin needed", { persons: fault.persons });
   // Where it stands on the disk is nobody's business but the workshop's.
   if (fault instanceof StoreTrouble) return refused(kinds[fault.trouble] ?? "fault");
   return null;

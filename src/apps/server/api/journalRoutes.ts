@@ -1,8 +1,11 @@
 import * as z from "zod/mini";
 import { type Entry, entrySchema } from "../../../journal/entry.ts";
 import { deviceId, type JobId, jobId } from "../../../journal/facts/ids.ts";
+import { hasOverrides, overriders } from "../../../journal/overrides.ts";
 import { ownerCard } from "../../../journal/ownerCards.ts";
+import { PinNeeded } from "../../../journal/refusals.ts";
 import type { Heads } from "../../../journal/store.ts";
+import type { Caller } from "./caller.ts";
 import { refused } from "./refusals.ts";
 import { type Route, route } from "./route.ts";
 import type { ServedWorkshop } from "./servedWorkshop.ts";
@@ -17,12 +20,14 @@ const headsOfDevices = z.record(deviceId, fromZero, { error: "the last number he
 const listOf = <Item extends z.ZodMiniType>(item: Item, most: number) =>
   z.array(item, { error: "a list" }).check(z.maxLength(most, { error: `at most ${most} at once` }));
 
-const entries = z.strictObject({ entries: listOf(entrySchema, MOST_ENTRIES) });
+const proofs = z.optional(listOf(z.string({ error: "a proof of a PIN" }), 100));
+const entries = z.strictObject({ entries: listOf(entrySchema, MOST_ENTRIES), proofs });
 const heads = z.strictObject({ heads: headsOfDevices });
 const cards = z.strictObject({ cards: listOf(ownerCard, MOST_ENTRIES) });
 
 /** The journal: what a `JournalStore` and the cards beside it do, asked from elsewhere. */
-export function journalRoutes({ store, cards: owners }: ServedWorkshop): readonly Route[] {
+export function journalRoutes(served: ServedWorkshop): readonly Route[] {
+  const { store, cards: owners } = served;
   return [
     route({
       method: "get",
@@ -41,14 +46,16 @@ export function journalRoutes({ store, cards: owners }: ServedWorkshop): readonl
       title: "Adds entries written on any device, all of them or none; answers once they are on the disk",
       who: "device",
       // The store checks every entry and names what is wrong with it; here it is only counted.
-      body: z.strictObject({ entries: listOf(z.unknown(), MOST_ENTRIES) }),
+      body: z.strictObject({ entries: listOf(z.unknown(), MOST_ENTRIES), proofs }),
       described: entries,
       most_bytes: MOST_bytes,
       status: 200,
       answer: heads,
-      refusals: ["foreign", "fork", "gap", "disorder", "full", "read-only", "not reachable"],
-      run: async ({ c, body }) => {
-        await store.add(body.entries as readonly Entry[]);
+      refusals: ["foreign", "pin needed", "fork", "gap", "disorder", "full", "read-only", "not reachable"],
+      run: async ({ c, caller, body }) => {
+        const brought = body.entries as readonly Entry[];
+        await takenOnBy(served, brought, body.proofs ?? [], caller);
+        await store.add(brought);
         return c.json({ heads: await store.headsNow() });
       },
     }),
@@ -111,4 +118,21 @@ export function journalRoutes({ store, cards: owners }: ServedWorkshop): readonl
       },
     }),
   ];
+}
+
+/**
+ * Lets new overrides through with the PIN of who takes them on himself, once anybody of the workshop has one. What is held already
+ * needs none: it is only brought again. @throws PinNeeded
+ */
+async function takenOnBy(
+  { store, pins, proofs }: ServedWorkshop,
+  entries: readonly Entry[],
+  shown: readonly string[],
+  caller: Caller,
+): Promise<void> {
+  const withPin = pins.persons();
+  if (withPin.length === 0 || !hasOverrides(entries)) return;
+  const proven = proofs.persons(shown, caller);
+  const lacking = overriders(entries, await store.heads()).filter((it) => !proven.has(it));
+  if (lacking.length > 0) throw new PinNeeded(lacking.map((person) => ({ person, set: withPin.includes(person) })));
 }

@@ -8,6 +8,9 @@ export const refusals = {
   "no code": [403, "No code is open for pairing; the command turnsleft pair gives a new one."],
   "wrong code": [403, "That is not the code; after a few wrong tries it is void, and turnsleft pair gives a new one."],
   foreign: [403, "An entry is of another workshop; nothing that came with it was kept."],
+  "pin needed": [403, "An override needs the PIN of who takes it on himself; nothing that came with it was kept."],
+  "wrong pin": [403, "That is not the PIN of this person; after a few wrong tries every next one has to wait longer."],
+  "no pin": [403, "This person has no PIN yet and has to set one first."],
   "not there": [404, "There is nothing at this address."],
   method: [405, "This address does not answer that method."],
   fork: [
@@ -19,6 +22,7 @@ export const refusals = {
   "too large": [413, "That is too much at once; send it in pieces."],
   "media type": [415, "A body is JSON here: Content-Type: application/json."],
   "too many": [429, "Too many requests; wait a moment and ask again."],
+  "pin waits": [429, "There were too many wrong PINs for this person; wait, and try again."],
   fault: [500, "A fault of ours: the request could not be answered."],
   full: [
     507,

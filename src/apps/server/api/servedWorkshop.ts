@@ -1,7 +1,9 @@
 import type { WorkshopId } from "../../../journal/facts/ids.ts";
 import type { OwnerCards } from "../../../journal/ownerCards.ts";
 import type { PairedDevices } from "../../../stores/pairedDevices.ts";
+import type { Pins } from "../../../stores/pins.ts";
 import type { PairingCode } from "./pairingCode.ts";
+import type { PinProofs } from "./pinProofs.ts";
 import type { WatchedStore } from "./watchedStore.ts";
 
 /** A workshop as it is served: its journal, who is let in, and how others get in. */
@@ -11,6 +13,8 @@ export type ServedWorkshop = {
   readonly cards: OwnerCards;
   readonly devices: PairedDevices;
   readonly code: PairingCode;
+  readonly pins: Pins;
+  readonly proofs: PinProofs;
   /** What the workshop's own screen shows to be known by. */
   readonly key: string;
 };
