@@ -2,7 +2,7 @@ import type { Assumption } from "../../mechanics/remedies/givenCase.ts";
 import { judgement } from "../../mechanics/tables/source.ts";
 import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
 import { threadCandidates } from "../../mechanics/threads/threadName.ts";
-import { type MeasuredThread, measuredThread } from "../../sheets/caseForm/caseSchema.ts";
+import { type MeasuredThread, measuredThread } from "../../sheets/caseForm/measuredThread.ts";
 import { asGiven, schemaProblems } from "../../sheets/caseForm/schemaProblems.ts";
 import { withoutBlanks } from "../../sheets/caseForm/template.ts";
 import { separatingSentence } from "../../sheets/words/separatingWords.ts";

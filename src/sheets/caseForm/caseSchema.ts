@@ -9,42 +9,8 @@ import { type LevelName, referenceLevels } from "../../mechanics/tables/levels.t
 import { materials } from "../../mechanics/tables/materials.ts";
 import { type RangeName, referenceRanges } from "../../mechanics/tables/referenceRanges.ts";
 import { anyOf } from "../words/problemWords.ts";
-
-/** A field with the sentence that its JSON Schema and its error both print. */
-function described<T extends z.ZodMiniType>(schema: T, description: string): T {
-  z.globalRegistry.add(schema, { description });
-  return schema;
-}
-
-const choice = <const T extends readonly string[]>(choices: T) =>
-  z.enum(choices, { error: anyOf(choices.map((it) => `"${it}"`)) });
-
-/** A quantity as text, with how it is known, or as a range. */
-const quantity = (accepted: string) =>
-  described(
-    z.union(
-      [
-        z.string(),
-        z.number(),
-        z.strictObject({ value: z.union([z.string(), z.number()]), how: z.optional(z.string()) }),
-        z.strictObject({
-          low: z.union([z.string(), z.number()]),
-          likely: z.union([z.string(), z.number()]),
-          high: z.union([z.string(), z.number()]),
-        }),
-      ],
-      {
-        error: `${accepted}, or { "value", "how" }, or { "low", "likely", "high" }`,
-      },
-    ),
-    accepted,
-  );
-
-const text = (accepted: string) => described(z.string({ error: accepted }), accepted);
-const yesNo = (accepted: string) => described(z.boolean({ error: `true or false: ${accepted}` }), accepted);
-const day = text('a day as "2026-11-25"');
-
-const length = (what: string, example: string) => z.optional(quantity(`${what}, as "${example}"`));
+import { measuredThread } from "./measuredThread.ts";
+import { choice, day, described, length, quantity, text, yesNo } from "./schemaParts.ts";
 
 const override = z.strictObject({
   rule: text('the rule, as "7 too little"'),
@@ -193,29 +159,6 @@ const everyName = <N extends string, T extends z.ZodMiniType>(names: readonly N[
 
 const rangeNames = Object.keys(referenceRanges) as RangeName[];
 const levelNames = Object.keys(referenceLevels) as LevelName[];
-
-/** What was measured of an unknown thread, as the command `thread` reads it. */
-export const measuredThread = z.strictObject(
-  {
-    outside: z.optional(text('over the middle threads of the plug, as "19.9 mm"')),
-    worn: z.optional(
-      described(
-        z.union([z.boolean(), z.string()], { error: 'true, or by how much at most, as "0.1 mm"' }),
-        "worn there",
-      ),
-    ),
-    gaps: z.optional(text('along a rule, as "8 in 12.1 mm"')),
-    gauge: z.optional(z.array(text('a leaf that seats, as "1.5 mm" or "18/in"'), { error: "a list of leaves" })),
-    bore: z.optional(text('the mouth of the hole, as "18.4 mm"')),
-    travel: z.optional(text('as "5 turns in 7.6 mm"')),
-    taper: z.optional(text('growth of the diameter over a length, as "0.0 mm in 10 mm"')),
-    meshes: z.optional(text('as "two turns, then tight"')),
-    hexagon: z.optional(text('across the flats of this plug, as "27 mm"')),
-    sister: z.optional(text('across the flats of the plug in the sound port, as "24 mm"')),
-  },
-  { error: 'a thread such as "M20x1.5", or what was measured of it: { "outside", "gaps", "bore", "travel", ... }' },
-);
-export type MeasuredThread = z.infer<typeof measuredThread>;
 
 /** A case as it is written down: docs and `weigh --schema` print this, and every field is checked against it. */
 export const caseSchema = z.strictObject(
