@@ -1,4 +1,4 @@
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from "node:fs";
+import { closeSync, existsSync, mkdirSync, openSync, renameSync, rmSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { DatabaseSync } from "@photostructure/sqlite";
 import { StoreTrouble } from "../journal/storeTrouble.ts";
@@ -7,6 +7,7 @@ import { fileTroubleOf } from "./fileTrouble.ts";
 import { newIdentity } from "./identity.ts";
 import { type Inspection, inspected } from "./journalFile.ts";
 import { troubleOf } from "./sqliteFile.ts";
+import { synced } from "./synced.ts";
 import { writerLock } from "./writerLock.ts";
 
 /**
@@ -70,12 +71,4 @@ function whole(file: string): Inspection {
   const [fault] = inspection.faults;
   if (fault) throw new StoreTrouble("damaged", file, new Error(`${fault.type} at ${fault.place}`));
   return inspection;
-}
-
-/** On Windows a folder cannot be opened to be synced; there the rename is on the disk by itself. */
-function synced(path: string): void {
-  if (process.platform === "win32") return;
-  const file = openSync(path, "r");
-  fsyncSync(file);
-  closeSync(file);
 }
