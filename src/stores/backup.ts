@@ -4,29 +4,41 @@ import { DatabaseSync } from "@photostructure/sqlite";
 import { StoreTrouble } from "../journal/storeTrouble.ts";
 import { journalIn } from "./dataFolder.ts";
 import { fileTroubleOf } from "./fileTrouble.ts";
-import { newIdentity } from "./identity.ts";
-import { type Inspection, inspected } from "./journalFile.ts";
+import { identityIn, newIdentity } from "./identity.ts";
+import { type Inspection, inspected, workshopsIn } from "./journalFile.ts";
+import { copyPhotos, missingOf, type PhotosCopied, photosBeside, photosIn } from "./photoCopies.ts";
+import type { PhotoFolder } from "./photoFolder.ts";
 import { troubleOf } from "./sqliteFile.ts";
 import { synced } from "./synced.ts";
 import { writerLock } from "./writerLock.ts";
 
+/** What a backup holds, or what came out of one, and the photos that its entries name and that did not come with it. */
+export type BackedUp = Inspection & {
+  readonly copied: PhotosCopied;
+  readonly photosAt: string;
+  readonly missing: readonly string[];
+};
+
 /**
- * Writes the journal of a folder into one file, while another process may go on writing, and reads the file back.
- * @throws StoreTrouble, also if what was read back is not whole; the file is then not left behind
+ * Writes the journal of a folder into one file, and its photos beside it, while another process may go on writing; reads
+ * everything back. @throws StoreTrouble, also if what was read back is not whole; the file is then not left behind
  */
-export function backedUp(folder: string, file: string): Inspection {
+export async function backedUp(folder: string, file: string): Promise<BackedUp> {
   if (existsSync(file)) throw new StoreTrouble("already there", file);
   if (!existsSync(journalIn(folder))) throw new StoreTrouble("not there", folder);
-  return copied(journalIn(folder), file);
+  const workshop = workshopsIn(journalIn(folder))[0] ?? identityIn(folder)?.workshop;
+  if (!workshop) throw new StoreTrouble("not there", folder);
+  return copied(journalIn(folder), file, photosIn(folder), photosBeside(file, workshop));
 }
 
 /**
- * Makes a data folder out of a backup. The folder becomes a device of its own: the one that wrote the backup may write on.
+ * Makes a data folder out of a backup and the photos beside it. The folder becomes a device of its own: the one that wrote the
+ * backup may write on. Tried again after trouble of the disk, it goes on with the photos where it stopped.
  * @throws StoreTrouble if the folder holds a journal already, or if the backup is not whole
  */
-export function restored(file: string, folder: string): Inspection {
+export async function restored(file: string, folder: string): Promise<BackedUp> {
   if (!existsSync(file)) throw new StoreTrouble("not there", file);
-  const found = whole(file);
+  const [workshop = null] = whole(file).workshops;
   if (existsSync(journalIn(folder))) throw new StoreTrouble("already there", folder);
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
@@ -35,15 +47,18 @@ export function restored(file: string, folder: string): Inspection {
   }
   const lock = writerLock(folder, resolve(folder, "writer.lock"));
   try {
-    const inspection = copied(file, journalIn(folder));
-    newIdentity(folder, found.workshops[0] ?? null);
-    return inspection;
+    const here = photosIn(folder);
+    // A backup without an entry is of no workshop, and has no photos beside it.
+    const held = await copied(file, journalIn(folder), workshop ? photosBeside(file, workshop) : here, here);
+    newIdentity(folder, workshop);
+    return held;
   } finally {
     lock.release();
   }
 }
 
-function copied(from: string, to: string): Inspection {
+/** The journal gets its name last: one without its photos is not taken for a backup, nor for a workshop. */
+async function copied(from: string, to: string, photos: PhotoFolder, there: PhotoFolder): Promise<BackedUp> {
   const part = `${to}.part`;
   try {
     // Opened first: the system says more plainly than SQLite why a file cannot be written.
@@ -56,13 +71,13 @@ function copied(from: string, to: string): Inspection {
     }
     synced(part);
     const inspection = whole(part);
+    const copies = await copyPhotos(photos, there);
     renameSync(part, to);
     synced(dirname(resolve(to)));
-    return inspection;
+    return { ...inspection, copied: copies, photosAt: there.folder, missing: missingOf(inspection.photos, there) };
   } catch (cause) {
     rmSync(part, { force: true });
-    const fault = fileTroubleOf(to, troubleOf(to, cause));
-    throw fault;
+    throw fileTroubleOf(to, troubleOf(to, cause));
   }
 }
 

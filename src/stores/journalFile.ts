@@ -2,6 +2,7 @@ import { DatabaseSync } from "@photostructure/sqlite";
 import { bodyOf, type Entry } from "../journal/entry.ts";
 import type { WorkshopId } from "../journal/facts/ids.ts";
 import { entryFrom } from "../journal/parse.ts";
+import { photosNamed } from "../journal/photosNamed.ts";
 import { MalformedEntry } from "../journal/refusals.ts";
 import { StoreTrouble } from "../journal/storeTrouble.ts";
 import { troubleOf } from "./sqliteFile.ts";
@@ -14,6 +15,8 @@ export type Inspection = {
   readonly devices: number;
   readonly jobs: number;
   readonly cards: number;
+  /** The photos that the entries name, in order. */
+  readonly photos: readonly string[];
   /** Entries whose wall time lies before that of the entry before them on the same device: a clock was set back. */
   readonly clockSetBack: number;
   readonly faults: readonly InspectionFault[];
@@ -71,6 +74,7 @@ function inspect(file: InstanceType<typeof DatabaseSync>): Inspection {
   const jobs = new Set<string>();
   const devices = new Set<string>();
   const workshops = new Set<WorkshopId>();
+  const photos = new Set<string>();
   let entries = 0;
   let clockSetBack = 0;
   let before = null as { row: Row; at: string } | null;
@@ -83,6 +87,7 @@ function inspect(file: InstanceType<typeof DatabaseSync>): Inspection {
     if (same && row.clock <= same.clock) faults.push({ type: "clock does not rise", place });
     const entry = entryOf(row, faults, place);
     if (same && entry && before && Date.parse(entry.at) < Date.parse(before.at)) clockSetBack++;
+    for (const photo of entry ? photosNamed(entry.fact) : []) photos.add(photo);
     devices.add(`${row.workshop} ${row.device}`);
     workshops.add(row.workshop as WorkshopId);
     if (row.job !== null) jobs.add(`${row.workshop} ${row.job}`);
@@ -95,6 +100,7 @@ function inspect(file: InstanceType<typeof DatabaseSync>): Inspection {
     devices: devices.size,
     jobs: jobs.size,
     cards: Number(cards?.cards ?? 0),
+    photos: [...photos].sort(),
     clockSetBack,
     faults,
   };

@@ -179,7 +179,7 @@ async function pixelFault(path: string): Promise<Keeping | null> {
 }
 
 /** The bytes of a file. @throws StoreTrouble */
-async function* bytesOf(path: string): AsyncGenerator<Uint8Array> {
+export async function* bytesOf(path: string): AsyncGenerator<Uint8Array> {
   try {
     yield* createReadStream(path);
   } catch (cause) {

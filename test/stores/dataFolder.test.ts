@@ -108,9 +108,9 @@ describe("a backup", () => {
     const work = openToWrite(folder);
     await work.cards.put([{ owner: "o-1", name: "A. Brook", plates: [], clock: 1, device: work.device } as never]);
     await write(work, "a", "b");
-    expect(backedUp(folder, file)).toMatchObject({ entries: 2, cards: 1, faults: [] });
+    expect(await backedUp(folder, file)).toMatchObject({ entries: 2, cards: 1, faults: [] });
     await write(work, "c");
-    expect(restored(file, elsewhere)).toMatchObject({ entries: 2, workshops: [work.workshop] });
+    expect(await restored(file, elsewhere)).toMatchObject({ entries: 2, workshops: [work.workshop] });
     const other = openToWrite(elsewhere);
     expect(other.workshop).toBe(work.workshop);
     expect(other.device).not.toBe(work.device);
@@ -131,16 +131,16 @@ describe("a backup", () => {
     const work = openToWrite(folder);
     await write(work, ...Array.from({ length: 200 }, (_, i) => `${i} ${"x".repeat(500)}`));
     await work.close();
-    backedUp(folder, file);
-    expect(troubleOf(() => backedUp(folder, file))).toBe("already there");
-    expect(troubleOf(() => restored(file, folder))).toBe("already there");
-    expect(troubleOf(() => backedUp(fresh(), fresh()))).toBe("not there");
+    await backedUp(folder, file);
+    await expect(backedUp(folder, file)).rejects.toMatchObject({ trouble: "already there" });
+    await expect(restored(file, folder)).rejects.toMatchObject({ trouble: "already there" });
+    await expect(backedUp(fresh(), fresh())).rejects.toMatchObject({ trouble: "not there" });
     const bytes = readFileSync(file);
     bytes.fill(0xff, 40_000, 60_000);
     writeFileSync(file, bytes);
-    expect(troubleOf(() => restored(file, target))).toBe("damaged");
+    await expect(restored(file, target)).rejects.toMatchObject({ trouble: "damaged" });
     expect(existsSync(journalIn(target))).toBe(false);
-    expect(troubleOf(() => restored(fresh(), target))).toBe("not there");
+    await expect(restored(fresh(), target)).rejects.toMatchObject({ trouble: "not there" });
   });
 });
 
