@@ -2,6 +2,8 @@ import type { Hono } from "hono";
 import type { WorkshopId } from "../../journal/facts/ids.ts";
 import { openToWrite } from "../../stores/dataFolder.ts";
 import { pairedDevices } from "../../stores/pairedDevices.ts";
+import { photosIn } from "../../stores/photoCopies.ts";
+import { withoutLeftOvers } from "../../stores/photoFolder.ts";
 import { pinsIn } from "../../stores/pins.ts";
 import { api, type Rates } from "./api/api.ts";
 import { type PairingCode, pairingCode } from "./api/pairingCode.ts";
@@ -24,6 +26,8 @@ export function servedFolder(folder: string, rates: Rates): ServedFolder {
   const work = openToWrite(folder);
   try {
     const { workshop, cards } = work;
+    const photos = photosIn(folder);
+    withoutLeftOvers(photos.folder);
     const devices = pairedDevices(folder, () => new Date());
     const clock = () => performance.now();
     const code = pairingCode(clock);
@@ -33,7 +37,7 @@ export function servedFolder(folder: string, rates: Rates): ServedFolder {
     const store = watchedStore(work.store);
     let withdraw = () => {};
     return {
-      api: api({ workshop, store, cards, devices, code, pins, proofs, key }, rates, clock),
+      api: api({ workshop, store, cards, photos, devices, code, pins, proofs, key }, rates, clock),
       workshop,
       code,
       announce(address) {

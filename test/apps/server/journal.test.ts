@@ -8,6 +8,7 @@ import { pinProofs } from "../../../src/apps/server/api/pinProofs.ts";
 import { watchedStore } from "../../../src/apps/server/api/watchedStore.ts";
 import type { Entry } from "../../../src/journal/entry.ts";
 import { pairedDevices } from "../../../src/stores/pairedDevices.ts";
+import { photosIn } from "../../../src/stores/photoCopies.ts";
 import { pinsIn } from "../../../src/stores/pins.ts";
 import { sqlCards } from "../../../src/stores/sqlCards.ts";
 import { sqliteFile } from "../../../src/stores/sqliteFile.ts";
@@ -104,6 +105,7 @@ describe("a disk that does not take it is told in a plain sentence", () => {
       workshop,
       store: watchedStore(sqlJournal(database, workshop)),
       cards: sqlCards(database, workshop),
+      photos: photosIn(folder),
       devices: pairedDevices(folder, () => new Date()),
       code: pairingCode(() => 0),
       pins: pinsIn(folder, () => 0),

@@ -8,6 +8,7 @@ import { deviceRoutes } from "./deviceRoutes.ts";
 import { faultAnswer } from "./faultAnswer.ts";
 import { journalRoutes } from "./journalRoutes.ts";
 import { openApiRoute } from "./openApi.ts";
+import { photoRoutes } from "./photoRoutes.ts";
 import { pinRoutes } from "./pinRoutes.ts";
 import { allowance, type Rate } from "./rate.ts";
 import { refused, refusedFor } from "./refusals.ts";
@@ -30,6 +31,7 @@ export const usualRates: Rates = {
 export function api(served: ServedWorkshop, rates: Rates, clock: () => number): Hono {
   const described: readonly Route[] = [
     ...journalRoutes(served),
+    ...photoRoutes(served),
     ...deviceRoutes(served),
     ...pinRoutes(served),
     changesRoute(served),
@@ -77,12 +79,17 @@ async function through(c: Context, next: Next, caller: Caller): Promise<undefine
   await next();
 }
 
-const limitedTo = (most_bytes: number) =>
-  bodyLimit({ maxSize: most_bytes, onError: () => refused("too large", { most_bytes }) });
+const limitedTo = (most_bytes: number | null) =>
+  most_bytes === null
+    ? uncounted
+    : bodyLimit({ maxSize: most_bytes, onError: () => refused("too large", { most_bytes }) });
 
+const uncounted = (_: Context, next: Next): Promise<void> => next();
+
+/** Unless it says itself how long it may be: a photo is called by its bytes. */
 async function neverKept(c: Context, next: Next): Promise<void> {
   await next();
-  c.res.headers.set("Cache-Control", "no-store");
+  if (!c.res.headers.has("Cache-Control")) c.res.headers.set("Cache-Control", "no-store");
 }
 
 /** A page from elsewhere may send what it likes to this machine, and could use up the tries of a code. */

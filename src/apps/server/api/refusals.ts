@@ -11,6 +11,7 @@ export const refusals = {
   "pin needed": [403, "An override needs the PIN of who takes it on himself; nothing that came with it was kept."],
   "wrong pin": [403, "That is not the PIN of this person; after a few wrong tries every next one has to wait longer."],
   "no pin": [403, "This person has no PIN yet and has to set one first."],
+  "no name": [400, "A photo is called by the SHA-256 of its bytes: 64 hexadecimal digits, a to f small."],
   "not there": [404, "There is nothing at this address."],
   method: [405, "This address does not answer that method."],
   fork: [
@@ -19,8 +20,18 @@ export const refusals = {
   ],
   gap: [409, "An earlier entry of the same device is missing; nothing that came with this one was kept."],
   disorder: [409, "The clock of an entry is not after that of the one before it; nothing that came with it was kept."],
-  "too large": [413, "That is too much at once; send it in pieces."],
+  "too large": [413, "That is more than is taken at once; send it in pieces, or a photo smaller."],
+  "too many pixels": [413, "The photo has more pixels than are unpacked here; send it smaller."],
   "media type": [415, "A body is JSON here: Content-Type: application/json."],
+  "no picture": [415, "That is no JPEG, PNG or WebP, or not all of it; nothing of it was kept."],
+  "wrong digest": [
+    422,
+    "What arrived is not the photo of that name: it was changed on the way, or is another. Nothing of it was kept.",
+  ],
+  "carries more": [
+    422,
+    "The photo carries more than the picture, which may tell where and with what it was taken; nothing of it was kept.",
+  ],
   "too many": [429, "Too many requests; wait a moment and ask again."],
   "pin waits": [429, "There were too many wrong PINs for this person; wait, and try again."],
   fault: [500, "A fault of ours: the request could not be answered."],

@@ -7,7 +7,7 @@ export type Schema = z.ZodMiniType;
 
 /** One thing that can be asked for: the only statement of it, from which it is answered and described. */
 export type Route = {
-  readonly method: "get" | "post" | "delete";
+  readonly method: "get" | "post" | "put" | "delete";
   /** Below /api, with `:name` for a part that names something. */
   readonly path: `/${string}`;
   readonly title: string;
@@ -16,7 +16,8 @@ export type Route = {
   readonly body: Schema | null;
   /** The same as it is described, where what is inside is checked further on. */
   readonly described: Schema | null;
-  readonly most_bytes: number;
+  /** The largest body; null for a route that takes it as it comes and counts it itself. */
+  readonly most_bytes: number | null;
   readonly status: 200 | 201 | 204;
   /** What is answered; null for nothing, a text for what is no JSON. */
   readonly answer: Schema | string | null;
@@ -36,7 +37,7 @@ export type Asked<Body> = {
 type Described<Body extends Schema | null> = Omit<Route, "run" | "body" | "described" | "most_bytes"> & {
   readonly body: Body;
   readonly described?: Schema;
-  readonly most_bytes?: number;
+  readonly most_bytes?: number | null;
   readonly run: (asked: Asked<Body extends Schema ? z.infer<Body> : null>) => Promise<Response> | Response;
 };
 

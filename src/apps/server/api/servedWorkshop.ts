@@ -1,6 +1,7 @@
 import type { WorkshopId } from "../../../journal/facts/ids.ts";
 import type { OwnerCards } from "../../../journal/ownerCards.ts";
 import type { PairedDevices } from "../../../stores/pairedDevices.ts";
+import type { PhotoFolder } from "../../../stores/photoFolder.ts";
 import type { Pins } from "../../../stores/pins.ts";
 import type { PairingCode } from "./pairingCode.ts";
 import type { PinProofs } from "./pinProofs.ts";
@@ -11,6 +12,7 @@ export type ServedWorkshop = {
   readonly workshop: WorkshopId;
   readonly store: WatchedStore;
   readonly cards: OwnerCards;
+  readonly photos: PhotoFolder;
   readonly devices: PairedDevices;
   readonly code: PairingCode;
   readonly pins: Pins;
