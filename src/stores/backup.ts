@@ -38,7 +38,7 @@ export async function backedUp(folder: string, file: string): Promise<BackedUp> 
  */
 export async function restored(file: string, folder: string): Promise<BackedUp> {
   if (!existsSync(file)) throw new StoreTrouble("not there", file);
-  const [workshop = null] = whole(file).workshops;
+  const [workshop = null] = whole(file, file).workshops;
   if (existsSync(journalIn(folder))) throw new StoreTrouble("already there", folder);
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
@@ -70,7 +70,7 @@ async function copied(from: string, to: string, photos: PhotoFolder, there: Phot
       source.close();
     }
     synced(part);
-    const inspection = whole(part);
+    const inspection = whole(part, from);
     const copies = await copyPhotos(photos, there);
     renameSync(part, to);
     synced(dirname(resolve(to)));
@@ -81,9 +81,10 @@ async function copied(from: string, to: string, photos: PhotoFolder, there: Phot
   }
 }
 
-function whole(file: string): Inspection {
-  const inspection = inspected(file);
-  const [fault] = inspection.faults;
-  if (fault) throw new StoreTrouble("damaged", file, new Error(`${fault.type} at ${fault.place}`));
-  return inspection;
+/** Reads `file` through; what is wrong in it was so in `source`, which a person knows. */
+function whole(file: string, source: string): Inspection {
+  const { faults, ...inspection } = inspected(file);
+  const [fault] = faults;
+  if (fault) throw new StoreTrouble("damaged", source, new Error(`${fault.type} at ${fault.place}`));
+  return { faults, ...inspection };
 }

@@ -6,6 +6,8 @@ const root = new URL("../..", import.meta.url).pathname;
 export type Started = {
   readonly process: ChildProcess;
   readonly printed: string;
+  /** What it has said on standard error until now. */
+  readonly complained: () => string;
   /** Its exit code, or the signal that killed it. */
   readonly ended: Promise<number | NodeJS.Signals | null>;
 };
@@ -23,7 +25,7 @@ export function started(program: string, options: readonly string[], until: RegE
     });
     child.stdout.on("data", (it) => {
       printed += it;
-      if (until.test(printed)) resolve({ process: child, printed, ended });
+      if (until.test(printed)) resolve({ process: child, printed, complained: () => complained, ended });
     });
     ended.then((code) => reject(new Error(`ended with ${code}: ${printed}${complained}`)));
   });

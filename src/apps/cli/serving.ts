@@ -1,5 +1,7 @@
 import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { backupAge } from "../../stores/lastBackup.ts";
 import { usualRates } from "../server/api/api.ts";
 import { serverApp } from "../server/app.ts";
 import { builtFiles } from "../server/builtFiles.ts";
@@ -7,7 +9,9 @@ import { type Listening, listen } from "../server/listen.ts";
 import { usualPort } from "../server/port.ts";
 import { servedFolder } from "../server/servedFolder.ts";
 import { checkout } from "./checkout.ts";
+import { dailyBackups } from "./dailyBackups.ts";
 import { mistaken } from "./mistake.ts";
+import { takenApart } from "./takenApart.ts";
 import { engine } from "./version.ts";
 
 /** A bench and a workshop's journal, served until it is closed. */
@@ -17,7 +21,16 @@ export type Serving = {
   readonly workshop: string;
   /** The code by which the first device is let in. */
   readonly pairing: { readonly code: string; readonly seconds: number };
+  /** Where the daily backups go. */
+  readonly backups: string;
   readonly close: () => Promise<void>;
+};
+
+/** What was typed: the port, the data folder, and where daily backups go. */
+export type Wanted = {
+  readonly port: string | undefined;
+  readonly folder: string;
+  readonly backups: string | undefined;
 };
 
 /**
@@ -25,20 +38,34 @@ export type Serving = {
  * @throws InputMistake if the port cannot be had or the web app is not built
  * @throws StoreTrouble if the folder cannot be written, or another process writes into it
  */
-export async function serving(text: string | undefined, folder: string): Promise<Serving> {
+export async function serving({ port: text, folder, backups = join(folder, "backups") }: Wanted): Promise<Serving> {
   const port = portFrom(text);
   const files = builtBench();
   const served = servedFolder(folder, usualRates);
   try {
-    const { fetch } = serverApp({ files, version: engine }, served.api);
+    const backup = () => backupAge(folder, new Date().toISOString());
+    const { fetch } = serverApp({ files, version: engine, backup }, served.api);
     const heard = listening(await listen(fetch, port), port);
     served.announce(heard.address);
+    const apart = takenApart(folder);
+    const daily = dailyBackups({
+      folder,
+      workshop: served.workshop,
+      place: backups,
+      take: apart.take,
+      now: () => new Date(),
+      tell: (sentence) => process.stderr.write(`turnsleft: ${sentence}\n`),
+    });
+    daily.start();
     return {
       address: heard.address,
       port: heard.port,
       workshop: served.workshop,
       pairing: served.code.open(),
+      backups,
       async close() {
+        apart.stop();
+        await daily.stop();
         await heard.close();
         await served.close();
       },

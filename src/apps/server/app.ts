@@ -1,11 +1,16 @@
 import { type Context, Hono, type Next } from "hono";
+import type { BackupAge } from "../../stores/lastBackup.ts";
 import { acceptedEncoding } from "./acceptedEncoding.ts";
 import { refused } from "./api/refusals.ts";
 import type { BuiltFile } from "./builtFiles.ts";
 import { strictHeaders } from "./strictHeaders.ts";
 
-/** The built files by their path in the address, and the engine's version that /health tells. */
-export type Served = { readonly files: ReadonlyMap<string, BuiltFile>; readonly version: string };
+/** The built files by their path in the address, and what /health tells: the engine's version, and how old the last backup is. */
+export type Served = {
+  readonly files: ReadonlyMap<string, BuiltFile>;
+  readonly version: string;
+  readonly backup?: () => BackupAge | null;
+};
 
 const methods = ["GET", "HEAD"];
 
@@ -13,12 +18,15 @@ const methods = ["GET", "HEAD"];
 const ownNames = /^(localhost|127\.0\.0\.1|\[::1\])(:\d{1,5})?$/i;
 
 /** The web app and, where a workshop is served, its `api` as answers to requests, without a socket: `serverApp(served).fetch`. */
-export function serverApp({ files, version }: Served, api: Hono | null = null): Hono {
+export function serverApp({ files, version, backup }: Served, api: Hono | null = null): Hono {
   const app = new Hono();
   app.use(withStrictHeaders, ownNameOnly);
   if (api) app.route("/api", api);
   app.use(readingOnly);
-  app.get("/health", (c) => c.json({ status: "ok", version }, 200, { "Cache-Control": "no-store" }));
+  app.get("/health", (c) => {
+    const told = { status: "ok", version, ...(backup && { backup: backup() }) };
+    return c.json(told, 200, { "Cache-Control": "no-store" });
+  });
   app.get("*", (c) => {
     const file = files.get(pathIn(c.req.url));
     return file ? sent(c, file) : c.notFound();

@@ -1,8 +1,10 @@
 import type { Command } from "commander";
 import { journalReader } from "../../../journal/reader.ts";
 import { standing } from "../../../journal/views/standing.ts";
+import { backupLine } from "../../../sheets/words/backupWords.ts";
 import { standingLines } from "../../../sheets/words/standingWords.ts";
 import { openToRead } from "../../../stores/dataFolder.ts";
+import { backupAge } from "../../../stores/lastBackup.ts";
 import { dataFlags, dataFolder, dataHelp } from "../dataOption.ts";
 import { print } from "../print.ts";
 import { momentOption } from "../readings.ts";
@@ -19,11 +21,13 @@ export function standingCommand(program: Command): void {
     .addHelpText("after", "\nExample:\n  turnsleft standing --data hollin-reach")
     .action(async ({ data, now, json = false }: Options) => {
       const moment = momentOption("--now", now);
-      const { store, close } = openToRead(dataFolder(data));
+      const folder = dataFolder(data);
+      const { store, close } = openToRead(folder);
       const reader = journalReader(store);
       await reader.refresh();
       await close();
       const jobs = standing(reader.sheets(), moment);
-      print(json, { now: moment, standing: jobs }, standingLines(jobs, reader.shop()));
+      const backup = backupAge(folder, moment);
+      print(json, { now: moment, standing: jobs, backup }, [...standingLines(jobs, reader.shop()), backupLine(backup)]);
     });
 }

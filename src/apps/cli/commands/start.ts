@@ -1,3 +1,4 @@
+import { resolve } from "node:path";
 import type { Command } from "commander";
 import { usualPort } from "../../server/port.ts";
 import { dataFlags, dataFolder, dataHelp } from "../dataOption.ts";
@@ -6,7 +7,13 @@ import { print } from "../print.ts";
 import { engine } from "../version.ts";
 import { printExample } from "../workedExample.ts";
 
-type Options = { readonly port?: string; readonly data?: string; readonly example?: boolean; readonly json?: boolean };
+type Options = {
+  readonly port?: string;
+  readonly data?: string;
+  readonly backups?: string;
+  readonly example?: boolean;
+  readonly json?: boolean;
+};
 
 export function startCommand(program: Command): void {
   program
@@ -16,24 +23,25 @@ export function startCommand(program: Command): void {
     )
     .option("--port <number>", `the port to serve on, ${usualPort} if none is given, 0 for any free one`)
     .option(dataFlags, `${dataHelp}; an empty one becomes a new workshop`)
+    .option("--backups <folder>", "where the daily backups go; the folder backups among the data unless told")
     .option("--example", "print a worked example and how to go on, and end")
     .option("--json", "one JSON document")
     .addHelpText("after", "\nExample:\n  turnsleft start --example")
-    .action(async ({ port, data, example = false, json = false }: Options) => {
+    .action(async ({ port, data, backups, example = false, json = false }: Options) => {
       if (example) return printExample(json);
       const stop = stopped();
       // The other commands need not wait until a server is loaded.
       const { serving } = await import("../serving.ts");
       const folder = dataFolder(data);
-      const served = await serving(port, folder);
+      const served = await serving({ port, folder, backups: backups && resolve(backups) });
       const { address, workshop, pairing } = served;
-      print(json, { engine, address, port: served.port, folder, workshop, pairing }, [
+      print(json, { engine, address, port: served.port, folder, workshop, pairing, backups: served.backups }, [
         `Turnsleft ${engine}: the bench is open in a browser at`,
         "",
         address,
         "",
         pairingLine(pairing),
-        `The journal lies in ${folder}.`,
+        `The journal lies in ${folder}; a backup a day in ${served.backups}.`,
         "Only this machine can reach it, and nothing that is entered leaves it. Ctrl-C stops it.",
         "In a terminal: npx turnsleft start --example",
       ]);
