@@ -45,6 +45,13 @@ const planted: readonly (readonly [wall: string, folder: string, code: string, r
     "TS6307",
   ],
   ["what keeps journals may not import an app", "stores", 'export { api } from "../apps/server/api/api.ts";', "TS6307"],
+  ["a browser's store may not touch the disk", "stores/browser", 'export { readFileSync } from "node:fs";', "TS2307"],
+  [
+    "a browser's store may not import SQLite",
+    "stores/browser",
+    'export { sqliteFile } from "../sqliteFile.ts";',
+    "TS6307",
+  ],
   ["sheets may not touch the disk", "sheets", 'export { readFileSync } from "node:fs";', "TS2307"],
 ];
 

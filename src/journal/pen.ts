@@ -29,21 +29,27 @@ export function pen(store: JournalStore, workshop: WorkshopId, device: DeviceId)
   async function writeAll({ by, job, at }: Signed, facts: readonly Fact[]): Promise<readonly EntryId[]> {
     const heads = await store.heads();
     const clock = await latestClock(store, heads);
-    const last = lastOf(heads, device);
-    const entries: Entry[] = facts.map((fact, i) => ({
-      workshop,
-      device,
-      number: last + 1 + i,
-      clock: clock + 1 + i,
-      at,
-      by,
-      job,
-      fact,
-    }));
+    const entries = entriesAfter({ workshop, device, last: lastOf(heads, device), clock }, { by, job, at }, facts);
     await store.add(entries);
     return entries.map(entryId);
   }
 }
+
+/** Where a device stands as it begins to write: its last number, and the latest clock of all that it holds. */
+export type PenPlace = {
+  readonly workshop: WorkshopId;
+  readonly device: DeviceId;
+  readonly last: number;
+  readonly clock: number;
+};
+
+/** Facts as the next entries of a device. */
+export const entriesAfter = (
+  { workshop, device, last, clock }: PenPlace,
+  { by, job, at }: Signed,
+  facts: readonly Fact[],
+): readonly Entry[] =>
+  facts.map((fact, i) => ({ workshop, device, number: last + 1 + i, clock: clock + 1 + i, at, by, job, fact }));
 
 /** The latest clock held. A device's clock rises, so it is that of the last entry of one of them. */
 async function latestClock(store: JournalStore, heads: Heads): Promise<number> {

@@ -4,7 +4,7 @@ import { afterAll, inject, onTestFinished } from "vitest";
 /** Where the bench is served in this run. */
 export const address = inject("address");
 
-const browser = await chromium.connect(inject("browser"));
+export const browser = await chromium.connect(inject("browser"));
 afterAll(() => browser.close());
 
 /** A phone held upright, and a tablet. CSS pixels. */

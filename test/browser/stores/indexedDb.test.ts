@@ -1,0 +1,122 @@
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Entry } from "../../../src/journal/entry.ts";
+import type { DeviceId, PersonId } from "../../../src/journal/facts/ids.ts";
+import { ownerCardsContract } from "../../stores/ownerCardsContract.ts";
+import { none, note, storeContract, workshop } from "../../stores/storeContract.ts";
+import { address, browser } from "../openedPage.ts";
+import { type JournalInPage, journalInPage, withStore } from "./journalInPage.ts";
+
+const context = await browser.newContext({ serviceWorkers: "block" });
+let page: Page;
+let databases = 0;
+const fresh = (): Promise<JournalInPage> => journalInPage(page, `fresh-${databases++}`, workshop);
+
+beforeAll(async () => {
+  page = await tab();
+});
+afterAll(() => context.close());
+
+storeContract("IndexedDB in Chromium", async () => (await fresh()).store);
+ownerCardsContract("IndexedDB in Chromium", fresh);
+
+describe("IndexedDB", () => {
+  test("keeps entries from one opening to the next, and in another tab", async () => {
+    const first = await journalInPage(page, "kept", workshop);
+    await first.store.add([note("phone", 1, 1), note("phone", 2, 2)]);
+    await first.store.close();
+    const again = await journalInPage(await tab(), "kept", workshop);
+    expect(await again.store.since(none)).toEqual([note("phone", 1, 1), note("phone", 2, 2)]);
+  });
+
+  test("is of one workshop", async () => {
+    await journalInPage(page, "theirs", "elsewhere");
+    await expect(journalInPage(page, "theirs", workshop)).rejects.toMatchObject({ trouble: "of another workshop" });
+  });
+
+  test("two tabs that write as one device at the same time take no place twice and lose nothing", async () => {
+    const tabs = await Promise.all([1, 2].map(async () => journalInPage(await tab(), "two-tabs", workshop)));
+    const written = await Promise.all(
+      Array.from({ length: 40 }, (_, i) =>
+        (tabs[i % 2] as JournalInPage).pen(phone).write(signed, ...words(`${i} first`, `${i} second`)),
+      ),
+    );
+    const places = written.flat();
+    expect(new Set(places).size).toBe(80);
+    const held = await (tabs[0] as JournalInPage).store.since(none);
+    expect(held.map(({ number }) => number)).toEqual(Array.from({ length: 80 }, (_, i) => i + 1));
+    expect(held.map(({ clock }) => clock)).toEqual(Array.from({ length: 80 }, (_, i) => i + 1));
+    // What went in together stands together.
+    for (let i = 0; i < 80; i += 2) expect(said(held[i])?.replace("first", "second")).toBe(said(held[i + 1]));
+  });
+
+  test("the pen writes after all that it has seen, and nothing of what is malformed", async () => {
+    const { store, pen } = await fresh();
+    await store.add([note("bench", 1, 7)]);
+    expect(await pen(phone).write(signed, ...words("seen"))).toEqual(["phone/1"]);
+    expect((await store.since(none)).at(-1)).toMatchObject({ device: "phone", number: 1, clock: 8 });
+    await expect(pen(phone).write(signed, ...words("good", ""))).rejects.toThrow(
+      "phone/3: fact.words: accepted: a text",
+    );
+    expect(await store.heads()).toEqual({ bench: 1, phone: 1 });
+  });
+
+  test("every transaction that writes asks for the disk before it answers", async () => {
+    const asked = await tab();
+    await asked.evaluate(() => {
+      const { transaction } = IDBDatabase.prototype;
+      Object.assign(globalThis, { writes: [] as unknown[] });
+      IDBDatabase.prototype.transaction = function (names, mode, options) {
+        // biome-ignore lint/suspicious/noExplicitAny: the page's own list.
+        if (mode === "readwrite") (globalThis as any).writes.push(options?.durability);
+        return transaction.call(this, names, mode, options);
+      };
+    });
+    const { store, cards, pen } = await journalInPage(asked, "strict", workshop);
+    await store.add([note("bench", 1, 1)]);
+    await pen(phone).write(signed, ...words("strict"));
+    await cards.put([{ owner: "o-1", name: "A. Brook", plates: [], clock: 1, device: "bench" } as never]);
+    // biome-ignore lint/suspicious/noExplicitAny: the page's own list.
+    expect(await asked.evaluate(() => (globalThis as any).writes)).toEqual(["strict", "strict", "strict", "strict"]);
+  });
+
+  test("no room left is a trouble by its name, nothing of what came is kept, and everything before it stays", async () => {
+    const small = await tab();
+    const { store } = await journalInPage(small, "full", workshop);
+    await store.add([note("bench", 1, 1)]);
+    // A browser of its own cannot be brought to refuse: its database is told to, at the second of three.
+    await small.evaluate(() => {
+      const { add } = IDBObjectStore.prototype;
+      let asked = 0;
+      Object.assign(globalThis, {
+        roomAgain: () => {
+          IDBObjectStore.prototype.add = add;
+        },
+      });
+      IDBObjectStore.prototype.add = function (...given) {
+        if (++asked === 2) throw new DOMException("no room", "QuotaExceededError");
+        return add.apply(this, given);
+      };
+    });
+    const more = [2, 3, 4].map((it) => note("bench", it, it));
+    await expect(store.add(more)).rejects.toMatchObject({ name: "StoreTrouble", trouble: "full" });
+    expect(await store.heads()).toEqual({ bench: 1 });
+    // biome-ignore lint/suspicious/noExplicitAny: the page's own function.
+    await small.evaluate(() => (globalThis as any).roomAgain());
+    await store.add(more);
+    expect(await store.heads()).toEqual({ bench: 4 });
+  });
+});
+
+const phone = "phone" as DeviceId;
+const signed = { by: "sefa" as PersonId, job: "0412", at: "2026-11-25T08:00:00Z" } as never;
+const words = (...all: readonly string[]) => all.map((words) => ({ type: "NoteWritten" as const, words }));
+const said = (entry: Entry | undefined): string | undefined =>
+  entry?.fact.type === "NoteWritten" ? entry.fact.words : undefined;
+
+async function tab(): Promise<Page> {
+  const opened = await context.newPage();
+  await opened.goto(address);
+  await withStore(opened);
+  return opened;
+}
