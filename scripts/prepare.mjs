@@ -46,7 +46,7 @@ function build() {
 /** The web app, where a byte of what it is made of has changed. */
 function buildWeb() {
   const stamp = "dist/web-built";
-  const sources = ["src/mechanics", "src/sheets", "src/apps/web"].flatMap((folder) =>
+  const sources = ["src/mechanics", "src/journal", "src/stores", "src/sheets", "src/apps/web"].flatMap((folder) =>
     readdirSync(folder, { recursive: true, withFileTypes: true })
       .filter((it) => it.isFile())
       .map((it) => `${it.parentPath}/${it.name}`),

@@ -53,7 +53,8 @@ export function standing(sheets: Iterable<JobSheet>, now: string): readonly Stan
 const stands = (sheet: JobSheet): boolean =>
   sheet.job !== null && (sheet.stage === "open" || (sheet.stage === "released" && startingRefusals(sheet).length > 0));
 
-function standingOf(sheet: JobSheet, now: string): Standing {
+/** One job as the wall shows it at `now`. */
+export function standingOf(sheet: JobSheet, now: string): Standing {
   return {
     job: sheet.job as JobId,
     machine: sheet.machine,

@@ -15,6 +15,8 @@ export type Typed = {
   readonly chosen: <C extends string>(name: string, choices: readonly C[]) => C | null;
   /** The reading of a number field under `symbol`; null where it is empty or was noted as a mistake. */
   readonly quantity: (name: string, symbol: string) => Quantity | null;
+  /** The same as text with its unit, as it was read: what a journal keeps. */
+  readonly reading: (name: string) => string | null;
   /** A whole number from `least` to `most`; null where it is empty or was noted. */
   readonly count: (name: string, least: number, most: number) => number | null;
   /** Notes what is accepted in a field in place of what was given there. */
@@ -47,20 +49,28 @@ export function typed(texts: SumTexts, fields: SumFields): Typed {
       const count = /^\d{1,6}$/.test(given) ? Number(given) : Number.NaN;
       return count >= least && count <= most ? count : refuse(name, `a whole number from ${least} to ${most}`);
     },
-    quantity(name, symbol) {
-      const given = text(name);
-      const field = fields[name];
-      if (given === null || field?.type !== "number") return null;
-      const { unit, start, from } = field;
-      const example = `"${start}${unit === "" ? "" : ` ${unit}`}"`;
-      const read = quantityFromText(onScale(given, unit), kindOf(unit));
-      if (!read.ok) return refuse(name, acceptedQuantity(read.problem, example));
-      const { value, unit: readIn } = read.written;
-      if (from === "above nothing" && !(value > 0)) return refuse(name, `more than nothing, as ${example}`);
-      if (from === "nothing" && value < 0) return refuse(name, `nothing below zero, as ${example}`);
-      return exact(symbol, value, readIn);
-    },
+    reading: (name) => (quantity(name, name) ? onScale(text(name) ?? "", unitOf(name)) : null),
+    quantity,
   };
+
+  function unitOf(name: string): string {
+    const field = fields[name];
+    return field?.type === "number" ? field.unit : "";
+  }
+
+  function quantity(name: string, symbol: string): Quantity | null {
+    const given = text(name);
+    const field = fields[name];
+    if (given === null || field?.type !== "number") return null;
+    const { unit, start, from } = field;
+    const example = `"${start}${unit === "" ? "" : ` ${unit}`}"`;
+    const read = quantityFromText(onScale(given, unit), kindOf(unit));
+    if (!read.ok) return refuse(name, acceptedQuantity(read.problem, example));
+    const { value, unit: readIn } = read.written;
+    if (from === "above nothing" && !(value > 0)) return refuse(name, `more than nothing, as ${example}`);
+    if (from === "nothing" && value < 0) return refuse(name, `nothing below zero, as ${example}`);
+    return exact(symbol, value, readIn);
+  }
 }
 
 /** A bare number gets the unit of the scale beside its field; whatever else was typed is read as it stands. */

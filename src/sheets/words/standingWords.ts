@@ -46,7 +46,7 @@ const portName = (port: StandingPort["port"], { machines }: Shop): string =>
 const nameOf = (person: PersonId, { people }: Shop): string => people.persons[person]?.called ?? person;
 
 /** "12 min", "2 h 30 min", "6 d": finer than that nobody acts on. */
-function spanWords(minutes: number): string {
+export function spanWords(minutes: number): string {
   if (minutes < 60) return `${minutes} min`;
   if (minutes < 2880) return `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
   return `${Math.floor(minutes / 1440)} d`;

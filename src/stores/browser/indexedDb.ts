@@ -1,12 +1,11 @@
-import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from "idb";
 import { type Bodied, handedOver, newOf } from "../../journal/admission.ts";
 import { bodyOf, type Entry, entryId, inJournalOrder } from "../../journal/entry.ts";
-import type { DeviceId, EntryId, JobId, OwnerId, WorkshopId } from "../../journal/facts/ids.ts";
-import { isLater, type Journal, type OwnerCard } from "../../journal/ownerCards.ts";
+import type { DeviceId, EntryId, WorkshopId } from "../../journal/facts/ids.ts";
+import { isLater, type Journal } from "../../journal/ownerCards.ts";
 import { entriesAfter, type Pen } from "../../journal/pen.ts";
 import { type Heads, type JournalStore, lastOf as lastIn } from "../../journal/store.ts";
 import { StoreTrouble } from "../../journal/storeTrouble.ts";
-import { browserTroubleOf } from "./browserTrouble.ts";
+import { openedTables, type Reading, type Writing } from "./tables.ts";
 
 /** The journal of a workshop in the database of a browser, with what this device needs to write in it. */
 export type BrowserJournal = Journal & {
@@ -17,24 +16,14 @@ export type BrowserJournal = Journal & {
   pen(device: DeviceId): Pen;
 };
 
-/** Entries are added to their store and never put there again: a browser refuses to add what is there. */
-interface Tables extends DBSchema {
-  entry: { key: [DeviceId, number]; value: Entry; indexes: { job: JobId } };
-  card: { key: OwnerId; value: OwnerCard };
-  erased: { key: OwnerId; value: true };
-  about: { key: "workshop"; value: WorkshopId };
-}
-
-const VERSION = 1;
-
 /**
  * Opens the journal of `workshop` in the browser's database `name`, or begins it. What was added is on the disk before `add`
  * answers: its transactions are of strict durability.
  * @throws StoreTrouble
  */
 export async function idbJournal(name: string, workshop: WorkshopId): Promise<BrowserJournal> {
-  const database = await opened(name);
-  const known = await database.get("about", "workshop");
+  const { database, read, written } = await openedTables(name);
+  const known = await read(() => database.get("about", "workshop"));
   if (known !== undefined && known !== workshop) {
     database.close();
     throw new StoreTrouble("of another workshop", name);
@@ -103,59 +92,10 @@ export async function idbJournal(name: string, workshop: WorkshopId): Promise<Br
         }),
     }),
   };
-
-  async function read<T>(work: () => Promise<T>): Promise<T> {
-    try {
-      return await work();
-    } catch (cause) {
-      throw browserTroubleOf(name, cause);
-    }
-  }
-
-  /** Does `work` in one transaction, and answers once that is on the disk; where anything fails, nothing of it was done. */
-  async function written<T>(names: Names, work: (tables: Writing) => Promise<T>): Promise<T> {
-    const tables = await read(async () => database.transaction(names, "readwrite", { durability: "strict" }));
-    try {
-      const done = await work(tables);
-      await tables.done;
-      return done;
-    } catch (cause) {
-      // It may have ended by itself; that it was given up is then said by `done`, and known already.
-      tables.done.catch(() => {});
-      try {
-        tables.abort();
-      } catch {}
-      throw browserTroubleOf(name, tables.error ?? cause);
-    }
-  }
 }
-
-type Names = (keyof Tables & ("entry" | "card" | "erased" | "about"))[];
-type Writing = IDBPTransaction<Tables, Names, "readwrite">;
-type Reading = Pick<
-  IDBPTransaction<Tables, ("entry" | "card" | "erased" | "about")[], IDBTransactionMode>,
-  "objectStore"
->;
 
 /** As many as one call of the database may be asked for. */
 const MOST = 2 ** 32 - 1;
-
-async function opened(name: string): Promise<IDBPDatabase<Tables>> {
-  try {
-    return await openDB<Tables>(name, VERSION, {
-      upgrade(database) {
-        database.createObjectStore("entry", { keyPath: ["device", "number"] }).createIndex("job", "job");
-        database.createObjectStore("card", { keyPath: "owner" });
-        database.createObjectStore("erased");
-        database.createObjectStore("about");
-      },
-      // Another tab brings a newer Turnsleft or forgets the journal: this one must not stand in its way.
-      blocking: (_, __, event) => (event.target as IDBDatabase).close(),
-    });
-  } catch (cause) {
-    throw browserTroubleOf(name, cause);
-  }
-}
 
 /** The devices that entries are held of: from one to the next by the key, so that it costs one look for each. */
 async function devicesIn(tables: Reading): Promise<readonly DeviceId[]> {

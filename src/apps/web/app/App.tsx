@@ -8,7 +8,9 @@ import { type Theme, theme, themes } from "./theme.ts";
 
 /** The frame of every bench: a title block above, the page, and what is reached by thumb below. */
 export function App() {
-  const bench = benches.find(({ path }) => path === route.value) ?? benches[0];
+  const bench =
+    benches.find(({ path, below }) => (below ? route.value.startsWith(`${path}/`) : path === route.value)) ??
+    benches[0];
   const { Page } = bench;
   const heading = useRef<HTMLHeadingElement>(null);
   const shown = useRef(bench);
@@ -47,19 +49,22 @@ function Bar({ bench }: { readonly bench: Bench }) {
     <nav class="bar" aria-label="Benches and places of this page">
       {benches.length > 1 && (
         <ul class="benches" data-open={open.value ? "" : undefined} id="benches">
-          {benches.map(({ path, name }) => (
-            <li key={path}>
-              <a
-                href={`#${path}`}
-                aria-current={path === bench.path ? "page" : undefined}
-                onClick={() => {
-                  open.value = false;
-                }}
-              >
-                {name}
-              </a>
-            </li>
-          ))}
+          {benches.map(
+            ({ path, name, below }) =>
+              below || (
+                <li key={path}>
+                  <a
+                    href={`#${path}`}
+                    aria-current={path === bench.path ? "page" : undefined}
+                    onClick={() => {
+                      open.value = false;
+                    }}
+                  >
+                    {name}
+                  </a>
+                </li>
+              ),
+          )}
         </ul>
       )}
       <div class="thumb">

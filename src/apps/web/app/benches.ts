@@ -2,7 +2,7 @@ import type { ComponentType } from "preact";
 import { BenchPage } from "../bench/BenchPage.tsx";
 import { lazily } from "../kit/lazily.tsx";
 
-/** A place of a page that a thumb jumps to: the id of its heading, and the word on the bar. */
+/** A place that a thumb jumps to: the id of a heading of this page or the address of another one, and the word on the bar. */
 export type Place = { readonly id: string; readonly word: string };
 
 /** One bench: where it stands, what it is called, its page and its places. */
@@ -11,7 +11,11 @@ export type Bench = {
   readonly name: string;
   readonly Page: ComponentType;
   readonly places: readonly Place[];
+  /** Whether it is opened from another page alone, at a path of its own below this one. */
+  readonly below?: true;
 };
+
+const onTheLift: Place = { id: "#/standing", word: "On the lift" };
 
 /** Every bench in its order: a further one is one more row here. */
 export const benches: readonly [Bench, ...Bench[]] = [
@@ -57,7 +61,31 @@ export const benches: readonly [Bench, ...Bench[]] = [
     Page: lazily(async () => (await import("../sums/convertPage.ts")).ConvertPage),
     places: sumPlaces("quantity"),
   },
+  {
+    path: "/standing",
+    name: "On the lift",
+    Page: lazily(async () => (await journal()).StandingPage),
+    places: [{ id: "workshop", word: "Open a job" }],
+  },
+  { path: "/due", name: "Falling due", Page: lazily(async () => (await journal()).DuePage), places: [] },
+  { path: "/held", name: "What held", Page: lazily(async () => (await journal()).HeldPage), places: [] },
+  {
+    path: "/job",
+    name: "Job",
+    Page: lazily(async () => (await journal()).JobPage),
+    places: [onTheLift, { id: "job", word: "Stands" }, { id: "log", word: "Log" }],
+    below: true,
+  },
+  {
+    path: "/port",
+    name: "Port",
+    Page: lazily(async () => (await journal()).PortPage),
+    places: [onTheLift],
+    below: true,
+  },
 ];
+
+const journal = () => import("../journal/pages.ts");
 
 /** The places of a bench of one sum; its readings begin at the heading `first`. */
 function sumPlaces(first: string): readonly Place[] {

@@ -1,5 +1,6 @@
-/** Brings a part of the page into view and hands it the keyboard; what is folded away is opened first. */
+/** Brings a part of the page into view and hands it the keyboard, what is folded away opened first; or goes to another page, as "#/standing". */
 export function jumpTo(id: string): void {
+  if (id.startsWith("#")) location.hash = id;
   const target = document.getElementById(id);
   if (!target) return;
   for (let fold = target.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null)

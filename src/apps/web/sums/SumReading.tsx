@@ -7,7 +7,11 @@ import type { SumBench } from "./sumBench.ts";
 import type { SumState } from "./sumState.ts";
 
 /** One field of a bench: the control that its kind asks for. */
-export function SumReading(props: { readonly bench: SumBench; readonly state: SumState; readonly name: string }) {
+export function SumReading(props: {
+  readonly bench: Pick<SumBench, "fields" | "words" | "choiceWords" | "filled">;
+  readonly state: Pick<SumState, "text" | "give" | "mistakes">;
+  readonly name: string;
+}) {
   const { bench, state, name } = props;
   const field = bench.fields[name];
   const { label, hint } = bench.words[name] ?? { label: name };

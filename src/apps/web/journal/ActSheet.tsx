@@ -1,0 +1,156 @@
+import { useSignal } from "@preact/signals";
+import { useEffect, useMemo, useRef } from "preact/hooks";
+import type { About, ActForm } from "../../../sheets/journal/act.ts";
+import { isAsked } from "../../../sheets/journal/asked.ts";
+import type { ActName } from "../../../sheets/words/actWords.ts";
+import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
+import { jumpTo } from "../kit/jump.ts";
+import { Mind } from "../kit/Mind.tsx";
+import { fieldId } from "../kit/NumberField.tsx";
+import { SumReading } from "../sums/SumReading.tsx";
+import { type DraftState, draftState } from "./draftState.ts";
+import { by, formFor, outcomeOf } from "./journalState.ts";
+import type { Draft, GateShut, Outcome } from "./messages.ts";
+import { Override } from "./Override.tsx";
+import { Who } from "./Who.tsx";
+
+/** What a form writes: an act about something on a job, or what takes the place of an earlier entry. */
+export type Opened = {
+  readonly act: ActName;
+  readonly about: About;
+  readonly job: string | null;
+  readonly corrects: Draft["corrects"];
+  readonly texts: Readonly<Record<string, string>>;
+};
+
+/** The form of one act, from its cautions to the button that writes it. */
+export function ActSheet(props: {
+  readonly opened: Opened;
+  readonly done: (outcome: Extract<Outcome, { type: "written" }>) => void;
+  readonly close: () => void;
+}) {
+  const { opened, done, close } = props;
+  const form = useSignal<ActForm | null>(null);
+  const missing = useSignal(false);
+  useEffect(() => {
+    const { act, about, job, corrects, texts } = opened;
+    formFor({ ask: "form", draft: { act, about, job, corrects, texts, by: by.peek() } }).then((it) => {
+      form.value = it;
+      missing.value = it === null;
+    });
+  }, [opened]);
+  if (missing.value) return <p class="begin">{words.noForm}</p>;
+  return form.value && <Form key={nameOf(opened)} opened={opened} form={form.value} done={done} close={close} />;
+}
+
+const nameOf = ({ act, about, job, corrects }: Opened): string =>
+  [job ?? "", ...Object.values(about), act, corrects?.entry ?? ""].join(" ");
+
+function Form(props: {
+  readonly opened: Opened;
+  readonly form: ActForm;
+  readonly done: (outcome: Extract<Outcome, { type: "written" }>) => void;
+  readonly close: () => void;
+}) {
+  const { opened, form, done, close } = props;
+  const state = useMemo(() => draftState(nameOf(opened), form.given), [opened]);
+  const shut = useSignal<readonly GateShut[]>([]);
+  const trouble = useSignal<string | null>(null);
+  const busy = useSignal(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    heading.current?.focus({ preventScroll: true });
+    heading.current?.scrollIntoView({ block: "nearest" });
+  }, []);
+
+  async function write(overrides: Draft["overrides"]): Promise<void> {
+    if (busy.value) return;
+    if (by.value === "") {
+      trouble.value = words.tapWho;
+      return;
+    }
+    busy.value = true;
+    const { act, about, job, corrects } = opened;
+    const draft: Draft = { act, about, job, corrects, overrides, by: by.value, texts: state.texts() };
+    const outcome = await outcomeOf({ ask: "write", draft });
+    busy.value = false;
+    trouble.value = outcome.type === "trouble" ? outcome.sentence : null;
+    shut.value = outcome.type === "shut" ? outcome.gates : [];
+    state.problems.value = outcome.type === "problems" ? outcome.problems : [];
+    if (outcome.type !== "written") return;
+    state.forget();
+    done(outcome);
+  }
+
+  return (
+    <form
+      class="act"
+      aria-label={form.title}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void write(null);
+      }}
+    >
+      <h3 ref={heading} tabIndex={-1}>
+        {form.title}
+      </h3>
+      {opened.corrects && <p>{words.corrects(opened.corrects.reason)}</p>}
+      <Mind cautions={form.minds} />
+      <Fields form={form} state={state} />
+      <Who />
+      <Wanted form={form} state={state} />
+      {trouble.value && (
+        <p class="mistake" role="alert">
+          {trouble.value}
+        </p>
+      )}
+      <Override shut={shut.value} take={(reason) => write({ gates: shut.value, reason })} />
+      <p class="row">
+        <button type="submit" class="write" aria-busy={busy.value}>
+          {words.write}
+        </button>
+        <button type="button" class="plain" onClick={close}>
+          {words.notNow}
+        </button>
+      </p>
+    </form>
+  );
+}
+
+function Fields({ form, state }: { readonly form: ActForm; readonly state: DraftState }) {
+  const bench = { ...form, filled: {} };
+  const asked = Object.keys(form.fields).filter((it) =>
+    isAsked(it, form.fields, (field) => state.text(field).value, by.value),
+  );
+  const readings = (names: readonly string[]) =>
+    names.map((name) => <SumReading key={name} bench={bench} state={state} name={name} />);
+  const folded = asked.filter((it) => form.folded.includes(it));
+  return (
+    <>
+      {readings(asked.filter((it) => !form.folded.includes(it)))}
+      {folded.length > 0 && (
+        <details class="fold" open={folded.some((it) => state.text(it).peek() !== "")}>
+          <summary>{words.seldom}</summary>
+          <div class="act-fields">{readings(folded)}</div>
+        </details>
+      )}
+    </>
+  );
+}
+
+/** What is still wanted, each a tap away. */
+function Wanted({ form, state }: { readonly form: ActForm; readonly state: DraftState }) {
+  const wanted = state.wanted.value;
+  if (wanted.length === 0) return null;
+  const label = (name: string): string => form.words[name]?.label ?? name;
+  return (
+    <p class="next" role="alert">
+      <span>
+        <b>{words.wanted}</b> {wanted.map(label).join("; ")}
+      </span>
+      <button type="button" class="plain" onClick={() => jumpTo(fieldId(wanted[0] ?? ""))}>
+        {words.goThere}
+      </button>
+    </p>
+  );
+}

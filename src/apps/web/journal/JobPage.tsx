@@ -1,0 +1,83 @@
+import { useSignal } from "@preact/signals";
+import type { JobShown, Subject } from "../../../sheets/journal/jobShown.ts";
+import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
+import { route } from "../app/route.ts";
+import { ActSheet, type Opened } from "./ActSheet.tsx";
+import { Frame } from "./Frame.tsx";
+import { Log } from "./Log.tsx";
+import { SubjectPart, subjectId } from "./SubjectPart.tsx";
+import { Breaches, Forbids, WallSign } from "./WallCard.tsx";
+
+/** One job: how it stands, what is next, everything that can be written about it, and its log. */
+export function JobPage() {
+  const job = decodeURIComponent(route.value.slice("/job/".length));
+  return (
+    <Frame view={{ name: "job", job }}>
+      {(shown) => (shown ? <Job key={job} job={job} shown={shown} /> : <p class="begin">{words.noSuchJob}</p>)}
+    </Frame>
+  );
+}
+
+function Job({ job, shown }: { readonly job: string; readonly shown: JobShown }) {
+  const opened = useSignal<Opened | null>(null);
+  const open = (it: Omit<Opened, "job"> | null): void => {
+    opened.value = it && { ...it, job };
+  };
+  // The form goes, and the hand that was on it stays where it wrote.
+  const close = (): void => {
+    const from = opened.peek();
+    open(null);
+    if (from) requestAnimationFrame(() => document.getElementById(subjectId(from.about))?.focus());
+  };
+  const { wall, next, cameFor, subjects, log } = shown;
+  const sheet = opened.value && <ActSheet opened={opened.value} close={close} done={close} />;
+  const at = opened.value?.corrects ? null : opened.value?.about;
+  const here = (subject: Subject): boolean => JSON.stringify(subject.about) === JSON.stringify(at);
+  return (
+    <>
+      <section class="part job-head" aria-labelledby="job">
+        <WallSign job={wall} />
+        <h2 id="job" tabIndex={-1}>
+          {wall.machine} <span class="also">{[wall.where, wall.job].filter((it) => it).join(", ")}</span>
+        </h2>
+        {cameFor && (
+          <p>
+            {words.cameFor}: {cameFor}
+          </p>
+        )}
+        {next && (
+          <p class="next">
+            <span>
+              <b>{words.next}</b> {next.sentence}
+            </span>
+            <button
+              type="button"
+              class="plain"
+              onClick={() => open({ act: next.act, about: next.about, corrects: null, texts: {} })}
+            >
+              {words.write1}
+            </button>
+          </p>
+        )}
+        <Breaches job={wall} />
+        {wall.forbids.length > 0 && (
+          <details class="fold">
+            <summary>{words.before(wall.forbids.length)}</summary>
+            <Forbids job={wall} />
+          </details>
+        )}
+      </section>
+      {subjects.map((subject) => (
+        <SubjectPart key={JSON.stringify(subject.about)} subject={subject} open={open}>
+          {here(subject) ? sheet : null}
+        </SubjectPart>
+      ))}
+      <section class="part" aria-labelledby="log">
+        <h2 id="log" tabIndex={-1}>
+          {words.log}
+        </h2>
+        <Log job={job} lines={log} open={open} corrected={opened.value?.corrects?.entry ?? null} sheet={sheet} />
+      </section>
+    </>
+  );
+}

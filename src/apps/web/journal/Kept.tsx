@@ -1,0 +1,21 @@
+import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
+import type { Status } from "./messages.ts";
+
+/** Where what was written stands: here, or at the workshop too; honest, small, and never in the way. */
+export function Kept({ status }: { readonly status: Status }) {
+  const { waiting, reached, trouble, workshop, device } = status;
+  const level = reached && waiting === 0;
+  return (
+    <p class="kept" role="status" data-level={level ? "" : undefined}>
+      <span class="sign" aria-hidden="true">
+        {level ? "✓" : "○"}
+      </span>
+      <span>
+        <b>{level ? words.atWorkshop : words.keptHere(waiting)}</b> {trouble ?? (reached ? "" : words.away)}{" "}
+        <span class="whose">
+          {workshop}, {device}
+        </span>
+      </span>
+    </p>
+  );
+}

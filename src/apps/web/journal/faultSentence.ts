@@ -1,0 +1,11 @@
+import { StoreTrouble } from "../../../journal/storeTrouble.ts";
+import { browserTroubleSentence, forkSentence } from "../../../sheets/words/browserStoreWords.ts";
+import { Refused } from "./workshopAt.ts";
+
+/** What went wrong, as one sentence for people. */
+export function faultSentence(fault: unknown): string {
+  if (fault instanceof StoreTrouble) return browserTroubleSentence(fault.trouble);
+  if (fault instanceof Refused) return fault.message;
+  if (fault instanceof Error && fault.name === "JournalFork") return forkSentence;
+  return fault instanceof Error ? fault.message : String(fault);
+}

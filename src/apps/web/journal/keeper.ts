@@ -1,0 +1,106 @@
+import type { Pen } from "../../../journal/pen.ts";
+import { type JournalReader, journalReader } from "../../../journal/reader.ts";
+import type { Heads } from "../../../journal/store.ts";
+import { type BrowserJournal, idbJournal } from "../../../stores/browser/indexedDb.ts";
+import { besideJournal, type Pairing } from "../../../stores/browser/pairing.ts";
+import { type Exchange, type Exchanged, exchange } from "./exchange.ts";
+import type { Status } from "./messages.ts";
+import { workshopAt } from "./workshopAt.ts";
+
+/** The one database of the journal in this browser. */
+const place = "turnsleft";
+
+/** The journal of this browser, followed and kept level with the workshop. */
+export type Keeper = {
+  readonly reader: JournalReader;
+  readonly journal: BrowserJournal;
+  readonly pen: Pen;
+  /** Reads what came, tells the other tabs, and has it brought to the workshop. */
+  readonly wrote: () => Promise<void>;
+  readonly status: () => Status;
+  readonly end: () => void;
+};
+
+export const notPaired: Status = {
+  paired: false,
+  workshop: null,
+  device: null,
+  persons: [],
+  waiting: 0,
+  reached: false,
+  trouble: null,
+};
+
+/** The pairing that this browser keeps; null before it has one. @throws StoreTrouble */
+export async function keptPairing(): Promise<Pairing | null> {
+  return (await besideJournal(place)).pairing();
+}
+
+/** Keeps a pairing for good. @throws StoreTrouble */
+export async function keepPairing(pairing: Pairing): Promise<void> {
+  await (await besideJournal(place)).pair(pairing);
+}
+
+/** Opens the journal that belongs to a pairing; `changed` is called whenever what it shows may be another. @throws StoreTrouble */
+export async function keeper(pairing: Pairing, changed: () => void, said: (fault: unknown) => string): Promise<Keeper> {
+  const journal = await idbJournal(place, pairing.workshop);
+  const beside = await besideJournal(place);
+  const reader = journalReader(journal.store);
+  let atWorkshop = await beside.atWorkshop();
+  let here = {} as Heads;
+  let last: Exchanged = { reached: false, trouble: null };
+  const tabs = new BroadcastChannel("turnsleft journal");
+
+  const read = async (): Promise<void> => {
+    await reader.refresh();
+    here = await journal.store.heads();
+    changed();
+  };
+  tabs.onmessage = () => void read();
+  await read();
+
+  const { store, cards, changes } = workshopAt(pairing);
+  const background: Exchange = exchange({
+    here: journal,
+    workshop: { store, cards },
+    changes,
+    async told(exchanged, heads) {
+      last = exchanged;
+      if (heads) {
+        atWorkshop = heads;
+        await beside.noteAtWorkshop(heads);
+      }
+      await read();
+    },
+  });
+
+  return {
+    reader,
+    journal,
+    pen: journal.pen(pairing.device),
+    async wrote() {
+      await read();
+      tabs.postMessage("wrote");
+      background.soon();
+    },
+    status: () => ({
+      paired: true,
+      workshop: reader.shop().people.workshop?.called ?? pairing.workshop,
+      device: pairing.name,
+      persons: Object.values(reader.shop().people.persons)
+        .filter(({ left }) => !left)
+        .map(({ person, called }) => ({ person, called })),
+      waiting: waitingOf(here, atWorkshop),
+      reached: last.reached,
+      trouble: last.trouble === null ? null : said(last.trouble),
+    }),
+    end() {
+      background.end();
+      tabs.close();
+    },
+  };
+}
+
+/** Entries that are here and were not at the workshop when it was last reached. */
+const waitingOf = (here: Heads, there: Heads): number =>
+  Object.entries(here).reduce((sum, [device, number]) => sum + Math.max(0, number - (there[device as never] ?? 0)), 0);

@@ -1,0 +1,86 @@
+import type { About, ActForm } from "../../../sheets/journal/act.ts";
+import type { DueShown } from "../../../sheets/journal/dueShown.ts";
+import type { HeldShown } from "../../../sheets/journal/heldShown.tsx";
+import type { JobShown } from "../../../sheets/journal/jobShown.ts";
+import type { PassportShown } from "../../../sheets/journal/passportShown.tsx";
+import type { JobOnWall } from "../../../sheets/journal/standingShown.ts";
+import type { SumTexts } from "../../../sheets/sums/sumField.ts";
+import type { ActName } from "../../../sheets/words/actWords.ts";
+import type { InputProblem } from "../../../sheets/words/problemWords.ts";
+
+/** What a page looks at. */
+export type View =
+  | { readonly name: "standing" }
+  | { readonly name: "job"; readonly job: string }
+  | { readonly name: "port"; readonly port: string }
+  | { readonly name: "due" }
+  | { readonly name: "held" };
+
+export type Shown = {
+  readonly standing: readonly JobOnWall[];
+  readonly job: JobShown | null;
+  readonly port: PassportShown;
+  readonly due: readonly DueShown[];
+  readonly held: readonly HeldShown[];
+};
+
+/** What is written down: an act with what was typed, and of which job; or what puts an earlier entry right. */
+export type Draft = {
+  readonly act: ActName;
+  readonly about: About;
+  readonly job: string | null;
+  readonly by: string;
+  readonly texts: SumTexts;
+  /** The entry that this takes the place of, and why. */
+  readonly corrects: { readonly entry: string; readonly reason: string } | null;
+  /** Gates that are taken on oneself, with the reason. */
+  readonly overrides: { readonly gates: readonly GateShut[]; readonly reason: string } | null;
+};
+
+export type GateShut = {
+  readonly gate: string;
+  readonly port: string | null;
+  readonly sentence: string;
+  readonly mayOverride: boolean;
+};
+
+/** What became of what was to be written. */
+export type Outcome =
+  | { readonly type: "written"; readonly job: string | null }
+  | { readonly type: "problems"; readonly problems: readonly InputProblem[] }
+  | { readonly type: "shut"; readonly gates: readonly GateShut[] }
+  | { readonly type: "trouble"; readonly sentence: string };
+
+/** How this device stands to the workshop. */
+export type Status = {
+  readonly paired: boolean;
+  readonly workshop: string | null;
+  readonly device: string | null;
+  readonly persons: readonly { readonly person: string; readonly called: string }[];
+  /** Entries that are kept here and are not yet at the workshop. */
+  readonly waiting: number;
+  /** Whether the workshop answered the last time it was asked. */
+  readonly reached: boolean;
+  /** What stands in the way, where it is more than a network away. */
+  readonly trouble: string | null;
+};
+
+export type Request =
+  | { readonly ask: "look"; readonly view: View | null }
+  | { readonly ask: "form"; readonly id: number; readonly draft: Omit<Draft, "overrides"> }
+  | { readonly ask: "write"; readonly id: number; readonly draft: Draft }
+  | {
+      readonly ask: "withdraw";
+      readonly id: number;
+      readonly entry: string;
+      readonly job: string;
+      readonly by: string;
+      readonly reason: string;
+    }
+  | { readonly ask: "pair"; readonly id: number; readonly code: string; readonly name: string };
+
+export type Reply =
+  | { readonly about: "status"; readonly status: Status }
+  | { readonly about: "view"; readonly view: View; readonly shown: Shown[keyof Shown] }
+  | { readonly about: "form"; readonly id: number; readonly form: ActForm }
+  | { readonly about: "outcome"; readonly id: number; readonly outcome: Outcome };

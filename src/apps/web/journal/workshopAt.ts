@@ -1,0 +1,59 @@
+import type { OwnerCards } from "../../../journal/ownerCards.ts";
+import type { JournalStore } from "../../../journal/store.ts";
+import { StoreTrouble } from "../../../journal/storeTrouble.ts";
+import type { Pairing } from "../../../stores/browser/pairing.ts";
+import { remoteCards, remoteStore } from "../../../stores/remote.ts";
+import type { Changes } from "./exchange.ts";
+
+/** The workshop's own server, which this page came from. */
+export type Workshop = { readonly store: JournalStore; readonly cards: OwnerCards; readonly changes: Changes };
+
+/** The journal and the cards of the workshop, and the line on which it tells of changes. */
+export function workshopAt({ token }: Pairing): Workshop {
+  const far = { address: self.location.origin, token };
+  return {
+    store: remoteStore(far),
+    cards: remoteCards(far),
+    async changes(changed, until) {
+      const answer = await asked("/api/changes", { headers: { authorization: `Bearer ${token}` }, signal: until });
+      const reader = answer.body?.pipeThrough(new TextDecoderStream()).getReader();
+      if (!reader) return;
+      let rest = "";
+      for (;;) {
+        const { done, value } = await reader.read();
+        if (done) return;
+        // Events end with an empty line; whatever stands in one, it says that something came.
+        const events = (rest + value).split(/\r?\n\r?\n/);
+        rest = events.pop() ?? "";
+        if (events.some((it) => /^event: *heads/m.test(it))) changed();
+      }
+    },
+  };
+}
+
+/** An answer of the workshop. @throws StoreTrouble where it is out of reach, or what it says where it refuses */
+export async function asked(path: string, request: RequestInit): Promise<Response> {
+  const answer = await fetch(path, request).catch((cause: unknown) => {
+    throw new StoreTrouble("not reachable", self.location.host, cause);
+  });
+  if (answer.ok) return answer;
+  throw new Refused(answer.status, await sentenceOf(answer));
+}
+
+/** The workshop heard and refused; its sentence is for people. */
+export class Refused extends Error {
+  override readonly name = "Refused";
+  readonly status: number;
+  constructor(status: number, sentence: string) {
+    super(sentence);
+    this.status = status;
+  }
+}
+
+async function sentenceOf(answer: Response): Promise<string> {
+  try {
+    return String(((await answer.json()) as { sentence?: unknown }).sentence ?? answer.statusText);
+  } catch {
+    return `The workshop answered ${answer.status}.`;
+  }
+}

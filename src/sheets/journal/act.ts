@@ -1,0 +1,104 @@
+import type { Fact } from "../../journal/facts/fact.ts";
+import type { PersonId } from "../../journal/facts/ids.ts";
+import type { JobSheet } from "../../journal/job/jobSheet.ts";
+import type { Shop } from "../../journal/shop/shop.ts";
+import type { SumFields, SumTexts } from "../sums/sumField.ts";
+import { type Typed, typed } from "../sums/typed.ts";
+import type { FieldWords } from "../words/fieldWords.ts";
+import type { InputProblem } from "../words/problemWords.ts";
+
+/** What a fact is about: one port, one unit, the machine as a whole, or the workshop itself. */
+export type About =
+  | { readonly type: "port"; readonly port: string }
+  | { readonly type: "unit"; readonly unit: string }
+  | { readonly type: "machine" }
+  | { readonly type: "workshop" };
+
+/** What stands around as something is written down. */
+export type Around = {
+  readonly sheet: JobSheet;
+  readonly shop: Shop;
+  readonly about: About;
+  readonly by: PersonId;
+  readonly today: string;
+  /** A few letters and digits that nobody else draws, for a new identity. */
+  readonly fresh: string;
+};
+
+/** What is asked before one thing is written down: fields in their order, in words, with what stands in them to begin with. */
+export type ActForm = {
+  readonly title: string;
+  /** What the hand minds before it does this. */
+  readonly minds: readonly string[];
+  readonly fields: SumFields;
+  readonly words: Readonly<Record<string, FieldWords>>;
+  readonly choiceWords: Readonly<Record<string, string>>;
+  readonly given: SumTexts;
+  /** Fields that are seldom filled: they lie behind one tap. */
+  readonly folded: readonly string[];
+};
+
+/** One thing that hands do, as it is asked for and read: a fact, or what is still wanted or cannot be read. */
+export type Act = {
+  readonly form: (around: Around) => ActForm;
+  readonly read: (it: Typed, around: Around) => PlainFact | readonly PlainFact[] | null;
+  /** The texts from which this fact would be read again: for putting it right. Null for a fact of another kind. */
+  readonly texts: (fact: Fact) => SumTexts | null;
+};
+
+/** A fact whose identities are plain texts: what came from a page is checked by the store. */
+export type PlainFact = { readonly type: Fact["type"]; readonly [field: string]: unknown };
+
+/** What a form comes to: facts that are written together, or every problem in what was typed; a wanted field is given as "nothing". */
+export type ActRead =
+  | { readonly ok: true; readonly facts: readonly Fact[] }
+  | { readonly ok: false; readonly problems: readonly InputProblem[] };
+
+/** The form of an act with these texts in it: a reading stands there without the unit of the scale beside it. */
+export function formWith(act: Act, texts: SumTexts, around: Around): ActForm {
+  const form = act.form(around);
+  const bare = Object.entries(texts).map(([name, text]) => {
+    const field = form.fields[name];
+    const unit = field?.type === "number" && field.unit !== "" ? ` ${field.unit}` : "";
+    return [name, unit !== "" && text.endsWith(unit) ? text.slice(0, -unit.length) : text] as const;
+  });
+  return { ...form, given: { ...form.given, ...Object.fromEntries(bare) } };
+}
+
+/** Reads what was typed and tapped for an act. */
+export function readAct(act: Act, texts: SumTexts, around: Around): ActRead {
+  const it = typed(texts, act.form(around).fields);
+  const facts = act.read(it, around);
+  if (it.problems.length > 0 || !facts) return { ok: false, problems: it.problems };
+  return { ok: true, facts: [facts].flat().map(withoutGaps) as unknown as readonly Fact[] };
+}
+
+/** What was read for an earlier fact, with all that this fact says and its form does not ask: a plug that was fitted, photos. */
+export function putRight(act: Act, earlier: Fact, read: Fact, around: Around): Fact {
+  const again = readAct(act, act.texts(earlier) ?? {}, around);
+  const asked = again.ok ? Object.keys(again.facts[0] ?? {}) : [];
+  const unasked = Object.entries(earlier).filter(([name]) => !asked.includes(name));
+  return { ...Object.fromEntries(unasked), ...read } as Fact;
+}
+
+/** Fields in which nothing has a meaning: no wrench, no drum of the shelf. */
+const meantToBeNull = ["wrench", "fluid"];
+
+/** What was not given is left out. */
+const withoutGaps = (fact: PlainFact): PlainFact =>
+  Object.fromEntries(
+    Object.entries(fact).filter(([name, value]) => value !== null || meantToBeNull.includes(name)),
+  ) as PlainFact;
+
+export const yesNo = { type: "choice", choices: ["yes", "no"] } as const;
+
+/** Some words of a hand's own. */
+export const ownWords = { type: "text", common: [] } as const;
+
+/** The answer to a question of yes or no; null where nobody answered. */
+export const answerTo = (it: Typed, name: string): boolean | null => {
+  const chosen = it.chosen(name, ["yes", "no"]);
+  return chosen === null ? null : chosen === "yes";
+};
+
+export const saidYes = (value: boolean | undefined): string => (value === undefined ? "" : value ? "yes" : "no");

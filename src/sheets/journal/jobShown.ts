@@ -1,0 +1,190 @@
+import { type Entry, entryId } from "../../journal/entry.ts";
+import type { Fact } from "../../journal/facts/fact.ts";
+import { gates } from "../../journal/job/gates.ts";
+import type { JobSheet } from "../../journal/job/jobSheet.ts";
+import { nextStep } from "../../journal/job/nextStep.ts";
+import { type Instruments, torqueEvidence } from "../../journal/shop/instruments.ts";
+import type { PortNoted } from "../../journal/shop/machines.ts";
+import type { Shop } from "../../journal/shop/shop.ts";
+import { standingOf } from "../../journal/views/standing.ts";
+import { levelsWith } from "../../mechanics/tables/levels.ts";
+import { type ActName, actTitles } from "../words/actWords.ts";
+import { evidenceWords } from "../words/evidenceWords.ts";
+import { aboutWhat, factSentence } from "../words/factSentences.ts";
+import { type Names, namesIn } from "../words/journalNames.ts";
+import { stepWords } from "../words/stepWords.ts";
+import type { About } from "./act.ts";
+import { actOf, offered } from "./acts.ts";
+import { gateSentence, type JobOnWall, jobOnWall, type PortOnWall } from "./standingShown.ts";
+
+/** A tap that opens the form of one act; `shut` is why a gate forbids it now. */
+export type ActTap = { readonly act: ActName; readonly word: string; readonly shut: string | null };
+
+/** Something that facts are written about, with its taps. */
+export type Subject = {
+  readonly about: About;
+  readonly called: string;
+  readonly also: string | null;
+  readonly wall: PortOnWall | null;
+  readonly state: string | null;
+  readonly first: readonly ActTap[];
+  readonly more: readonly ActTap[];
+};
+
+/** A line of the log. */
+export type LogShown = {
+  readonly entry: string;
+  readonly who: string;
+  readonly at: string;
+  readonly about: string | null;
+  readonly sentence: string;
+  /** Why it counts no more; null while it stands. */
+  readonly struck: string | null;
+  /** The form by which it may be put right; null where it can only be withdrawn. */
+  readonly corrects: {
+    readonly act: ActName;
+    readonly about: About;
+    readonly texts: Readonly<Record<string, string>>;
+  } | null;
+};
+
+export type JobShown = {
+  readonly wall: JobOnWall;
+  readonly stage: string;
+  readonly cameFor: string | null;
+  readonly next: { readonly sentence: string; readonly act: ActName; readonly about: About } | null;
+  readonly subjects: readonly Subject[];
+  readonly log: readonly LogShown[];
+};
+
+/** One job with all that can be written about it, and its log, the latest first. `entries` are those of the job, in journal order. */
+export function jobShown(sheet: JobSheet, entries: readonly Entry[], shop: Shop, now: string): JobShown {
+  const names = namesIn(shop, sheet);
+  const next = nextStep(sheet, now);
+  const wall = jobOnWall(standingOf(sheet, now), sheet, shop, now);
+  const job: Job = { sheet, wall, names, now };
+  const subjects = [...subjectsOf(job), subject(job, machine, wall.machine, null, null)];
+  return {
+    wall,
+    stage: sheet.stage,
+    cameFor: sheet.cameFor,
+    next: next && {
+      sentence: wall.next ?? "",
+      act: stepWords[next.step].act,
+      about: next.port ? { type: "port", port: next.port } : next.unit ? ofUnit(next.unit) : machine,
+    },
+    // What nobody may walk away from is under the thumb first.
+    subjects: subjects.toSorted((a, b) => Number(b.wall?.alarm ?? false) - Number(a.wall?.alarm ?? false)),
+    log: logShown(entries, shop, names),
+  };
+}
+
+const machine: About = { type: "machine" };
+const ofUnit = (unit: string): About => ({ type: "unit", unit });
+
+type Job = { readonly sheet: JobSheet; readonly wall: JobOnWall; readonly names: Names; readonly now: string };
+
+/** Units with their ports above them, then ports that belong to no unit that was named. */
+function subjectsOf(job: Job): readonly Subject[] {
+  const units = Object.values(job.sheet.units);
+  const known = units.flatMap(({ is }) => is?.ports ?? []);
+  const strays = Object.keys(job.sheet.ports).filter((id) => !known.some(({ port }) => port === id));
+  return [
+    ...units.flatMap(({ unit, is, fluid }): Subject[] => [
+      ...(is?.ports ?? []).map((it) => portSubject(job, it.port, it)),
+      ...(is?.holdsFluid === false
+        ? []
+        : [
+            subject(job, ofUnit(unit), job.names.unit(unit), is?.expected ? `should hold ${is.expected}` : null, fluid),
+          ]),
+    ]),
+    ...strays.map((it) => portSubject(job, it, null)),
+  ];
+}
+
+function portSubject(job: Job, port: string, is: PortNoted | null): Subject {
+  const state = job.sheet.ports[port as never]?.state ?? "unknown";
+  return subject(
+    job,
+    { type: "port", port },
+    job.names.port(port),
+    is?.thread ?? null,
+    is?.closedBy === "cap" ? "cap" : state,
+  );
+}
+
+function subject(
+  job: Job,
+  about: About,
+  called: string,
+  also: string | null,
+  state: Parameters<typeof offered>[1],
+): Subject {
+  const { first, more } = offered(about.type, state);
+  const tap = (act: ActName): ActTap => ({ act, word: actTitles[act], shut: shut(job, act, about) });
+  const { ports, units } = job.wall;
+  const unit = about.type === "unit" ? units.find((it) => it.unit === about.unit) : undefined;
+  return {
+    about,
+    called,
+    also,
+    wall: (about.type === "port" && ports.find(({ port }) => port === about.port)) || null,
+    state: unit ? `${unit.state}${unit.stop ? `; STOP: ${unit.stop}` : ""}` : null,
+    first: first.map(tap),
+    more: more.map(tap),
+  };
+}
+
+/** Why a gate would stop this act as things stand; asked where nothing that is typed can change it. */
+function shut({ sheet, names, now }: Job, act: ActName, about: About): string | null {
+  const fact =
+    act === "drained" && about.type === "unit"
+      ? { type: "UnitDrained", unit: about.unit }
+      : act === "filled" && about.type === "unit"
+        ? { type: "UnitFilled", unit: about.unit }
+        : act === "released"
+          ? { type: "MachineReleased" }
+          : null;
+  if (!fact) return null;
+  const refusals = gates(sheet, fact as unknown as Fact, { by: "" as never, at: now });
+  return refusals.length === 0 ? null : refusals.map((it) => gateSentence(it, names)).join("; ");
+}
+
+function logShown(entries: readonly Entry[], { instruments }: Shop, names: Names): readonly LogShown[] {
+  const struck = new Map<string, string>();
+  for (const { fact, by } of entries)
+    if (fact.type === "EntryWithdrawn") struck.set(fact.entry, `withdrawn by ${names.person(by)}: ${fact.reason}`);
+    else if (fact.type === "EntryCorrected")
+      struck.set(
+        fact.entry,
+        `put right by ${names.person(by)}, ${factSentence(fact.is as Fact, names)}: ${fact.reason}`,
+      );
+  return entries.toReversed().map((entry) => ({
+    entry: entryId(entry),
+    who: names.person(entry.by),
+    at: entry.at,
+    about: aboutWhat(entry.fact, names),
+    sentence: `${factSentence(entry.fact, names)}${claimed(entry, instruments)}`,
+    struck: struck.get(entryId(entry)) ?? null,
+    corrects: correctable(entry.fact),
+  }));
+}
+
+/** What a pull is worth as evidence, where it is worth less than the figure says. */
+function claimed({ fact, at }: Entry, instruments: Instruments): string {
+  if (fact.type !== "PortTorqued") return "";
+  const claims = torqueEvidence(fact, at.slice(0, 10), instruments, levelsWith({}));
+  return claims === "in range and in date" || claims === "no wrench named" ? "" : ` (${evidenceWords[claims]})`;
+}
+
+function correctable(fact: Fact): LogShown["corrects"] {
+  const found = actOf(fact);
+  if (!found) return null;
+  const about: About =
+    "port" in fact && fact.port !== undefined
+      ? { type: "port", port: fact.port }
+      : "unit" in fact
+        ? ofUnit(fact.unit)
+        : machine;
+  return { ...found, about };
+}

@@ -1,0 +1,76 @@
+import { choice, type SumFields } from "../sums/sumField.ts";
+import { actMinds, actTitles, type MachineActName, machineFieldWords } from "../words/actWords.ts";
+import { type Act, answerTo, ownWords, saidYes, yesNo } from "./act.ts";
+
+const papers = ["owner's sheet", "next hand's card", "tag", "bay card", "file", "case page"] as const;
+
+/** What is written down of the machine as a whole. */
+export const machineActs: Readonly<Record<MachineActName, Act>> = {
+  note: act(
+    "note",
+    { words: ownWords },
+    (it) => {
+      it.want("words");
+      return { type: "NoteWritten", words: it.text("words") };
+    },
+    (fact) => (fact.type === "NoteWritten" ? { words: fact.words } : null),
+  ),
+
+  paper: act(
+    "paper",
+    { paper: choice(...papers) },
+    (it) => {
+      it.want("paper");
+      return { type: "PaperIssued", paper: it.chosen("paper", papers) };
+    },
+    (fact) => (fact.type === "PaperIssued" ? { paper: fact.paper } : null),
+  ),
+
+  nearMiss: act(
+    "nearMiss",
+    { words: ownWords },
+    (it) => {
+      it.want("words");
+      return { type: "NearMiss", words: it.text("words") };
+    },
+    (fact) => (fact.type === "NearMiss" ? { words: fact.words } : null),
+  ),
+
+  released: act(
+    "released",
+    { words: ownWords },
+    (it) => ({ type: "MachineReleased", words: it.text("words") }),
+    () => null,
+  ),
+
+  left: act(
+    "left",
+    { words: ownWords, signed: yesNo },
+    (it) => {
+      it.want("words", "signed");
+      return { type: "MachineLeftNotRunning", carriedBy: it.text("words"), signedFor: answerTo(it, "signed") };
+    },
+    (fact) =>
+      fact.type === "MachineLeftNotRunning" ? { words: fact.carriedBy, signed: saidYes(fact.signedFor) } : null,
+  ),
+
+  done: act(
+    "done",
+    { words: ownWords },
+    (it) => ({ type: "JobClosed", words: it.text("words") }),
+    () => null,
+  ),
+};
+
+function act(name: MachineActName, fields: SumFields, read: Act["read"], texts: Act["texts"]): Act {
+  const form = {
+    title: actTitles[name],
+    minds: actMinds[name] ?? [],
+    fields,
+    words: machineFieldWords,
+    choiceWords: {},
+    given: {},
+    folded: [],
+  };
+  return { form: () => form, read, texts };
+}

@@ -1,0 +1,133 @@
+import type { Caution } from "../../mechanics/tables/methodCautions.ts";
+import { cautionSentences } from "./cautionWords.ts";
+import type { FieldWords } from "./fieldWords.ts";
+
+/** What can be written down of a port, of a unit, and of the machine as a whole, by the name of its form. */
+export type PortActName =
+  | "loose"
+  | "stuck"
+  | "out"
+  | "washersOut"
+  | "washersIn"
+  | "turns"
+  | "byHand"
+  | "torqued"
+  | "letGo"
+  | "dry"
+  | "checked"
+  | "closed";
+export type UnitActName = "drained" | "filled" | "level" | "drawn";
+export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done";
+export type WorkshopActName = "open" | "person" | "wrench";
+export type ActName = PortActName | UnitActName | MachineActName | WorkshopActName;
+
+/** The word on the tap, past tense: it is written down once it is done. */
+export const actTitles: Readonly<Record<ActName, string>> = {
+  loose: "Broken loose",
+  stuck: "Would not open",
+  out: "Plug out",
+  washersOut: "Washers out",
+  washersIn: "Washers in",
+  turns: "Turns counted",
+  byHand: "By hand",
+  torqued: "Torqued",
+  letGo: "Let go",
+  dry: "Looked for drips",
+  checked: "Second pair of eyes",
+  closed: "Found closed",
+  drained: "Drained",
+  filled: "Filled",
+  level: "Level checked",
+  drawn: "Drawn down",
+  note: "Note",
+  paper: "Paper made",
+  nearMiss: "Near miss",
+  released: "Released",
+  left: "Left not running",
+  done: "Job closed",
+  open: "Open a job",
+  person: "Add a name",
+  wrench: "Add a wrench",
+};
+
+const minding = (...cautions: readonly Caution[]): readonly string[] => cautions.map((it) => cautionSentences[it]);
+
+/** Cautions where they hurt: before the hand does it. */
+export const actMinds: { readonly [N in ActName]?: readonly string[] } = {
+  loose: minding("engine off and key away", "lift or stands first", "hot oil"),
+  drained: [...minding("waste oil caught"), "Is the fill open, is it the right unit, is the pan large enough?"],
+  filled: ["Does the name on the drum match the unit's sheet, and is this the right unit?"],
+  torqued: ["Gloves off the scale: number, wrench, seal and thread condition read once more."],
+  letGo: ["Stop here, and never a bit more: count the turns that are left before any pull."],
+  left: ["Locked, on a trailer or by hand: it does not run."],
+};
+
+export const portFieldWords = {
+  hard: { label: "How hard?" },
+  torque: { label: "Broke loose at", hint: "Where a wrench showed it." },
+  words: { label: "In your words" },
+  count: { label: "How many?", hint: "None is a count, too: 0." },
+  because: { label: "Why as many?", hint: "Where another count goes in than came out." },
+  enteredBecause: { label: "Why do you enter it for him?" },
+  turns: { label: "Turns, catch to seat", hint: "By hand, in gloves. Half turns count as half." },
+  counted: { label: "How do you know?" },
+  washer: { label: "Washer on while counting?" },
+  set: { label: "Set on the wrench" },
+  wrench: { label: "Which wrench?" },
+  clicked: { label: "Did it click, or show it?" },
+  pulledBy: { label: "Who pulled?" },
+  reached: { label: "Reached, if it shows it" },
+  again: { label: "Was this a second pull to check the click?" },
+  mark: { label: "Witness mark set?" },
+  at: { label: "Let go at" },
+  turned: { label: "Turned on by" },
+  dry: { label: "Is it dry?" },
+  after: { label: "After" },
+  how: { label: "Seen by" },
+} as const satisfies Readonly<Record<string, FieldWords>>;
+
+export const unitFieldWords = {
+  out: { label: "Came out", hint: "Empty if nobody measured; a gate will ask before it is filled." },
+  how: { label: "Measured by" },
+  temperature: { label: "Temperature" },
+  metal: { label: "Metal on the magnet" },
+  water: { label: "Water in it?" },
+  colour: { label: "Colour and smell" },
+  volume: { label: "Went in" },
+  called: { label: "Name on the drum" },
+  right: { label: "Does the level stand right?" },
+  below: { label: "Below the lip" },
+  fell: { label: "The level fell by" },
+  words: { label: "In your words" },
+} as const satisfies Readonly<Record<string, FieldWords>>;
+
+export const machineFieldWords = {
+  words: { label: "In your words" },
+  paper: { label: "Which paper?" },
+  signed: { label: "Signed for?" },
+} as const satisfies Readonly<Record<string, FieldWords>>;
+
+export const workshopFieldWords = {
+  machine: { label: "Which machine?" },
+  called: { label: "What is it called?", hint: "As the workshop calls it." },
+  unit: { label: "What is worked on?" },
+  expected: { label: "It should hold" },
+  drainThread: { label: "Thread of the drain", hint: "As M20x1.5, where it is known." },
+  fillThread: { label: "Thread of the fill", hint: "As M20x1.5, where it is known." },
+  cameFor: { label: "Came for" },
+  bay: { label: "Where does it stand?" },
+  distance: { label: "Kilometres" },
+  hours: { label: "Running hours" },
+  person: { label: "Name" },
+  role: { label: "What he or she does here" },
+  wrench: { label: "Number on the wrench", hint: "As TW-4." },
+  works: { label: "Kind" },
+  least: { label: "Scale from" },
+  most: { label: "Scale to" },
+  step: { label: "Step of the scale" },
+  calibrated: { label: "Last calibrated", hint: "As 2026-06-01." },
+} as const satisfies Readonly<Record<string, FieldWords>>;
+
+/** The workshop's own figures for this port, each with where it stands; null where it has none. */
+export const bookHint = (figures: readonly { readonly torque: string; readonly source: string }[]): string | null =>
+  figures.length === 0 ? null : `Book: ${figures.map(({ torque, source }) => `${torque} (${source})`).join("; ")}.`;

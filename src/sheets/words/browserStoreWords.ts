@@ -1,0 +1,23 @@
+import type { Trouble } from "../../journal/storeTrouble.ts";
+
+/** What stands between a journal and the browser that keeps it, in one sentence, and what can be done. */
+export const browserTroubleSentence = (trouble: Trouble): string => sentences[trouble];
+
+const sentences: Readonly<Record<Trouble, string>> = {
+  "in use": "Another Turnsleft works with this journal; close the other tab.",
+  "read-only": "This browser lets nothing be written; nothing of this was kept.",
+  full: "This device is full: nothing of this was kept, and what was kept before is safe. Make room, then write it again.",
+  damaged: "The journal in this browser cannot be read; what was brought to the workshop is safe there.",
+  "of a newer Turnsleft": "A newer Turnsleft wrote this journal: load this page again.",
+  "of another workshop":
+    "This browser keeps the journal of another workshop; use another browser or profile for this one.",
+  "not there": "There is no journal in this browser.",
+  "already there": "Something is there already, and nothing is overwritten.",
+  "not reachable": "The workshop cannot be reached now.",
+  "not let in": "The workshop does not let this device in any more: what is written here is kept. Pair it again.",
+  "too much at once": "The workshop was sent too much at once; it is tried again in smaller pieces.",
+  busy: "The workshop is busy; it is tried again in a moment.",
+};
+
+export const forkSentence =
+  "The workshop holds other entries under this device's numbers: its data were put back from an older copy. Nothing is lost; pair this device again.";
