@@ -16,7 +16,7 @@ test("once it is loaded the bench reckons without a network, to its last part", 
 });
 
 test("where the script that reckons did not come, that is said, and the next tap tries again", async () => {
-  const { page, context } = await openedPage("/");
+  const { page, context } = await openedPage("/", { serviceWorkers: "block" });
   await context.route(/worker-[^/]*\.js/, (route) => route.abort());
   await page.reload();
   await page.getByRole("button", { name: "Show the worked example" }).click();

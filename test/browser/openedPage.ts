@@ -1,4 +1,4 @@
-import { type BrowserContext, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { type BrowserContext, type BrowserContextOptions, chromium, type Page, type Request } from "playwright-core";
 import { afterAll, inject, onTestFinished } from "vitest";
 
 /** Where the bench is served in this run. */
@@ -26,8 +26,10 @@ export async function openedPage(route: string, options: BrowserContextOptions =
   const context = await browser.newContext({ viewport: phone, ...options });
   onTestFinished(() => context.close());
   const [asked, complaints]: [string[], string[]] = [[], []];
-  context.on("request", (it) => asked.push(it.url()));
-  context.on("requestfailed", (it) => complaints.push(`${it.url()}: ${it.failure()?.errorText}`));
+  // What the worker fetches behind the page, for when there is no network, the page did not ask for, and does not miss.
+  const ofPage = (it: Request): boolean => it.serviceWorker() === null;
+  context.on("request", (it) => ofPage(it) && asked.push(it.url()));
+  context.on("requestfailed", (it) => ofPage(it) && complaints.push(`${it.url()}: ${it.failure()?.errorText}`));
   context.on("response", (it) => it.status() >= 400 && complaints.push(`${it.url()}: ${it.status()}`));
   context.on("console", (it) => complaints.push(`${it.type()}: ${it.text()}`));
   context.on("weberror", (it) => complaints.push(String(it.error())));

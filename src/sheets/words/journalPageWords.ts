@@ -81,4 +81,6 @@ export const journalWords = {
   keptHere: (waiting: number): string =>
     waiting === 0 ? "Kept on this device." : `Kept on this device; ${waiting} not yet at the workshop.`,
   away: "The workshop is out of reach.",
+  newer: "A newer Turnsleft is here.",
+  takeNewer: "Load it",
 } as const;

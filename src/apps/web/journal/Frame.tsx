@@ -4,6 +4,7 @@ import { journalWords as words } from "../../../sheets/words/journalPageWords.ts
 import { look, shownOf, status } from "./journalState.ts";
 import { Kept } from "./Kept.tsx";
 import type { Shown, View } from "./messages.ts";
+import { Newer } from "./Newer.tsx";
 import { PairPart } from "./PairPart.tsx";
 
 /** A page of the journal: where what is written stands, and what it shows; before it is paired, how to pair it. */
@@ -19,10 +20,17 @@ export function Frame<V extends View["name"]>(props: {
   const known = status.value;
   const shown = shownOf<V>(view);
   if (!known) return <p class="begin">{words.moment}</p>;
-  if (!known.paired) return <PairPart trouble={known.trouble} />;
+  if (!known.paired)
+    return (
+      <div class="journal">
+        <Newer />
+        <PairPart trouble={known.trouble} />
+      </div>
+    );
   return (
     <div class="journal">
       <Kept status={known} />
+      <Newer />
       {shown === undefined ? <p class="begin">{words.moment}</p> : children(shown)}
     </div>
   );

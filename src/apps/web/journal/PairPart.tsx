@@ -28,46 +28,44 @@ export function PairPart({ trouble }: { readonly trouble: string | null }) {
   }
 
   return (
-    <div class="journal pair">
-      <section class="part" aria-labelledby="pair">
-        <h2 id="pair" tabIndex={-1}>
-          {words.pair}
-        </h2>
-        {trouble && (
-          <p class="mistake" role="alert">
-            {trouble}
-          </p>
-        )}
-        <p>
-          {words.pairFirst} {words.pairHow}
-        </p>
-        <Taps
-          name="device"
-          label={words.device}
-          taps={kinds.map((it) => ({ value: it, word: it }))}
-          value={kind}
-          give={(it) => {
-            kind.value = it;
-            said.value = null;
-          }}
-        />
-        <DigitPad
-          digits={digits.value}
-          most={DIGITS}
-          give={(it) => {
-            digits.value = it;
-            said.value = null;
-          }}
-        />
+    <section class="part" aria-labelledby="pair">
+      <h2 id="pair" tabIndex={-1}>
+        {words.pair}
+      </h2>
+      {trouble && (
         <p class="mistake" role="alert">
-          {said.value}
+          {trouble}
         </p>
-        <p class="row">
-          <button type="button" class="write" aria-busy={busy.value} onClick={pair}>
-            {words.pair}
-          </button>
-        </p>
-      </section>
-    </div>
+      )}
+      <p>
+        {words.pairFirst} {words.pairHow}
+      </p>
+      <Taps
+        name="device"
+        label={words.device}
+        taps={kinds.map((it) => ({ value: it, word: it }))}
+        value={kind}
+        give={(it) => {
+          kind.value = it;
+          said.value = null;
+        }}
+      />
+      <DigitPad
+        digits={digits.value}
+        most={DIGITS}
+        give={(it) => {
+          digits.value = it;
+          said.value = null;
+        }}
+      />
+      <p class="mistake" role="alert">
+        {said.value}
+      </p>
+      <p class="row">
+        <button type="button" class="write" aria-busy={busy.value} onClick={pair}>
+          {words.pair}
+        </button>
+      </p>
+    </section>
   );
 }

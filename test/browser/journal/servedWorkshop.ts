@@ -1,0 +1,75 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import { onTestFinished } from "vitest";
+import { browser, phone } from "../openedPage.ts";
+import { started } from "../startedTurnsleft.ts";
+
+const program = "dist/src/apps/cli/main.js";
+
+/** The invented workshop, served by a process of its own on a file of SQLite. */
+export type ServedWorkshop = {
+  readonly address: string;
+  readonly folder: string;
+  /** Six digits as the workshop's own screen shows them. */
+  readonly code: () => string;
+};
+
+/** Starts it; it ends with the test. */
+export async function servedWorkshop(): Promise<ServedWorkshop> {
+  const folder = mkdtempSync(join(tmpdir(), "turnsleft-journal-"));
+  ran("demo", "--data", folder);
+  const server = await started(
+    process.execPath,
+    [program, "start", "--port", "0", "--json", "--data", folder],
+    /\}\n$/,
+  );
+  onTestFinished(async () => {
+    server.process.kill("SIGTERM");
+    await server.ended;
+    rmSync(folder, { recursive: true });
+  });
+  const { address } = JSON.parse(server.printed);
+  return { address, folder, code: () => JSON.parse(ran("pair", "--data", folder, "--json")).code };
+}
+
+/** Runs a command of the program and gives what it printed. @throws what it complained of */
+export function ran(...options: readonly string[]): string {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...options], { encoding: "utf8" });
+  if (status !== 0) throw new Error(`${options.join(" ")}: ${stderr}`);
+  return stdout;
+}
+
+/** A device that was paired by tapping its six digits, on the standing sheet. */
+export type Device = { readonly page: Page; readonly context: BrowserContext };
+
+export async function pairedDevice(workshop: ServedWorkshop, options: BrowserContextOptions = {}): Promise<Device> {
+  const context = await browser.newContext({ viewport: phone, ...options });
+  onTestFinished(() => context.close());
+  const page = await context.newPage();
+  await page.goto(`${workshop.address}#/standing`);
+  await page.getByRole("button", { name: "phone" }).click();
+  for (const digit of workshop.code()) await page.getByRole("button", { name: digit, exact: true }).click();
+  await page.getByRole("button", { name: "Pair this device" }).click();
+  await kept(page, /^✓At the workshop\./);
+  return { page, context };
+}
+
+/** Waits until the line about where the entries stand says so. */
+export async function kept(page: Page, says: RegExp): Promise<void> {
+  await page.locator(".kept").filter({ hasText: says }).waitFor();
+}
+
+/** The part of a job's page that is about one port, unit or the machine. */
+export const at = (page: Page, called: string) => page.getByRole("region", { name: called });
+
+/** Taps in the form that stands open. */
+export const form = (page: Page) => page.locator("form.act");
+export const tap = (page: Page, question: string, word: string | RegExp) =>
+  form(page).getByRole("group", { name: question, exact: true }).getByRole("button", { name: word }).click();
+export const write = (page: Page) => form(page).getByRole("button", { name: "Write it down" }).click();
+
+/** The lines of the log, the latest first. */
+export const log = (page: Page) => page.locator("ol.log > li");
