@@ -5,11 +5,13 @@ import { backupAge } from "../../stores/lastBackup.ts";
 import { usualRates } from "../server/api/api.ts";
 import { serverApp } from "../server/app.ts";
 import { builtFiles } from "../server/builtFiles.ts";
+import type { OpenLan } from "../server/lan/lanSide.ts";
 import { type Listening, listen } from "../server/listen.ts";
-import { usualPort } from "../server/port.ts";
+import { type PortProblem, usualPort } from "../server/port.ts";
 import { servedFolder } from "../server/servedFolder.ts";
 import { checkout } from "./checkout.ts";
 import { dailyBackups } from "./dailyBackups.ts";
+import { checkLanOptions, type LanWanted, lanFrom } from "./lanOption.ts";
 import { mistaken } from "./mistake.ts";
 import { takenApart } from "./takenApart.ts";
 import { engine } from "./version.ts";
@@ -23,11 +25,13 @@ export type Serving = {
   readonly pairing: { readonly code: string; readonly seconds: number };
   /** Where the daily backups go. */
   readonly backups: string;
+  /** What the local network sees; null where it was not asked for. */
+  readonly lan: OpenLan | null;
   readonly close: () => Promise<void>;
 };
 
-/** What was typed: the port, the data folder, and where daily backups go. */
-export type Wanted = {
+/** What was typed: the port, the data folder, where daily backups go, and what of the local network. */
+export type Wanted = LanWanted & {
   readonly port: string | undefined;
   readonly folder: string;
   readonly backups: string | undefined;
@@ -38,15 +42,22 @@ export type Wanted = {
  * @throws InputMistake if the port cannot be had or the web app is not built
  * @throws StoreTrouble if the folder cannot be written, or another process writes into it
  */
-export async function serving({ port: text, folder, backups = join(folder, "backups") }: Wanted): Promise<Serving> {
-  const port = portFrom(text);
+export async function serving(wanted: Wanted): Promise<Serving> {
+  const { folder, backups = join(folder, "backups") } = wanted;
+  const port = portFrom("--port", wanted.port, usualPort);
+  checkLanOptions(wanted);
   const files = builtBench();
   const served = servedFolder(folder, usualRates);
+  let heard: Listening | null = null;
   try {
+    const lan = await lanFrom(wanted, folder);
     const backup = () => backupAge(folder, new Date().toISOString());
-    const { fetch } = serverApp({ files, version: engine, backup }, served.api);
-    const heard = listening(await listen(fetch, port), port);
-    served.announce(heard.address);
+    const app = serverApp({ files, version: engine, backup, ...(lan && { lan }) }, served.api);
+    heard = had("--port", port, await listen(app.fetch, port));
+    const lanPort = portFrom("--lan-port", wanted.lanPort, port === 0 ? 0 : heard.port + 1);
+    const openLan = lan && had("--lan-port", lanPort, await lan.open(app, lanPort));
+    const { address } = heard;
+    served.announce(address);
     const apart = takenApart(folder);
     const daily = dailyBackups({
       folder,
@@ -57,20 +68,24 @@ export async function serving({ port: text, folder, backups = join(folder, "back
       tell: (sentence) => process.stderr.write(`turnsleft: ${sentence}\n`),
     });
     daily.start();
+    const here = heard;
     return {
-      address: heard.address,
-      port: heard.port,
+      address,
+      port: here.port,
+      lan: openLan,
       workshop: served.workshop,
       pairing: served.code.open(),
       backups,
       async close() {
         apart.stop();
         await daily.stop();
-        await heard.close();
+        await openLan?.close();
+        await here.close();
         await served.close();
       },
     };
   } catch (fault) {
+    await heard?.close();
     await served.close();
     throw fault;
   }
@@ -82,17 +97,18 @@ function builtBench(): ReturnType<typeof builtFiles> {
   return builtFiles(folder);
 }
 
-function listening(served: Awaited<ReturnType<typeof listen>>, port: number): Listening {
-  if (typeof served === "object") return served;
-  const another = `as --port ${port < 65_535 ? port + 1 : usualPort}, or --port 0 for any free one`;
+/** What was opened at a port. @throws InputMistake if it could not be had */
+function had<Opened extends object>(option: string, port: number, opened: Opened | PortProblem): Opened {
+  if (typeof opened === "object") return opened;
+  const another = `as ${option} ${port < 65_535 ? port + 1 : usualPort}, or ${option} 0 for any free one`;
   const accepted = { taken: "a port that no other program holds", "not allowed": "a port that this user may open" };
-  throw mistaken("--port", String(port), `${accepted[served]}, ${another}`);
+  throw mistaken(option, String(port), `${accepted[opened]}, ${another}`);
 }
 
 /** @throws InputMistake unless it is a whole number from 0 to 65535. */
-function portFrom(text: string | undefined): number {
-  if (text === undefined) return usualPort;
+function portFrom(option: string, text: string | undefined, usual: number): number {
+  if (text === undefined) return usual;
   const port = /^\d{1,5}$/.test(text) ? Number(text) : Number.NaN;
-  if (!(port <= 65_535)) throw mistaken("--port", text, `a whole number from 0 to 65535, as ${usualPort}`);
+  if (!(port <= 65_535)) throw mistaken(option, text, `a whole number from 0 to 65535, as ${usualPort}`);
   return port;
 }

@@ -3,14 +3,18 @@ import type { BackupAge } from "../../stores/lastBackup.ts";
 import { acceptedEncoding } from "./acceptedEncoding.ts";
 import { refused } from "./api/refusals.ts";
 import type { BuiltFile } from "./builtFiles.ts";
-import { strictHeaders } from "./strictHeaders.ts";
+import { strictHeaders, withStrictHeaders } from "./strictHeaders.ts";
 
 /** The built files by their path in the address, and what /health tells: the engine's version, and how old the last backup is. */
 export type Served = {
   readonly files: ReadonlyMap<string, BuiltFile>;
   readonly version: string;
   readonly backup?: () => BackupAge | null;
+  readonly lan?: OnLan;
 };
+
+/** What else the server is called where it answers in the local network, and the pages that say how a telephone comes to trust it. */
+export type OnLan = { readonly isCalled: (host: string) => boolean; readonly trust: Hono };
 
 const methods = ["GET", "HEAD"];
 
@@ -18,11 +22,12 @@ const methods = ["GET", "HEAD"];
 const ownNames = /^(localhost|127\.0\.0\.1|\[::1\])(:\d{1,5})?$/i;
 
 /** The web app and, where a workshop is served, its `api` as answers to requests, without a socket: `serverApp(served).fetch`. */
-export function serverApp({ files, version, backup }: Served, api: Hono | null = null): Hono {
+export function serverApp({ files, version, backup, lan }: Served, api: Hono | null = null): Hono {
   const app = new Hono();
-  app.use(withStrictHeaders, ownNameOnly);
+  app.use(withStrictHeaders, ownNameOnly(lan));
   if (api) app.route("/api", api);
   app.use(readingOnly);
+  if (lan) app.route("/", lan.trust);
   app.get("/health", (c) => {
     const told = { status: "ok", version, ...(backup && { backup: backup() }) };
     return c.json(told, 200, { "Cache-Control": "no-store" });
@@ -44,24 +49,24 @@ export const notUnderstood = (): Response =>
     headers: { ...strictHeaders, "Content-Type": "text/plain; charset=utf-8" },
   });
 
-async function withStrictHeaders(c: Context, next: Next): Promise<void> {
-  await next();
-  for (const [name, value] of Object.entries(strictHeaders)) c.res.headers.set(name, value);
-}
-
 /**
  * Answers only to this machine's own names, so that no foreign page can have its name pointed here and read what it likes
  * (DNS rebinding).
  */
-async function ownNameOnly(c: Context, next: Next): Promise<Response | undefined> {
-  const { host } = new URL(c.req.url);
-  if (!ownNames.test(c.req.header("host") ?? "") || !ownNames.test(host))
-    return isForPrograms(c)
-      ? refused("host")
-      : c.text("This server answers only to localhost, 127.0.0.1 and [::1].\n", 403);
-  await next();
-  return undefined;
+function ownNameOnly(lan: OnLan | undefined) {
+  const isOwn = (host: string): boolean =>
+    ownNames.test(host) || (lan?.isCalled(host.replace(/:\d{1,5}$/, "")) ?? false);
+  return async (c: Context, next: Next): Promise<Response | undefined> => {
+    if (!isOwn(c.req.header("host") ?? "") || !isOwn(new URL(c.req.url).host)) {
+      const sentence = lan ? "This server answers only to its own names." : thisMachineOnly;
+      return isForPrograms(c) ? refused("host") : c.text(`${sentence}\n`, 403);
+    }
+    await next();
+    return undefined;
+  };
 }
+
+const thisMachineOnly = "This server answers only to localhost, 127.0.0.1 and [::1].";
 
 const isForPrograms = (c: Context): boolean => c.req.path.startsWith("/api/");
 

@@ -1,3 +1,5 @@
+import type { Context, Next } from "hono";
+
 /** What the page may do: run and draw what this server gives it, and talk to nobody else. No `eval`, nothing inline. */
 const contentPolicy = [
   "default-src 'none'",
@@ -55,3 +57,9 @@ export const strictHeaders: Readonly<Record<string, string>> = {
   "Cross-Origin-Resource-Policy": "same-origin",
   "Permissions-Policy": [...shutFeatures.map((it) => `${it}=()`), "camera=(self)"].join(", "),
 };
+
+/** Gives every answer those headers. */
+export async function withStrictHeaders(c: Context, next: Next): Promise<void> {
+  await next();
+  for (const [name, value] of Object.entries(strictHeaders)) c.res.headers.set(name, value);
+}

@@ -80,11 +80,15 @@ function operation(it: Route, reference: (schema: Schema) => object): object {
     ...(it.who === "anybody" ? { security: [] } : {}),
     ...(it.who === "workshop" ? { description: "Only by the key of the workshop's own screen." } : {}),
     parameters: parts.map((name) => ({ name, in: "path", required: true, schema: { type: "string" } })),
-    ...(it.described === null
-      ? {}
-      : { requestBody: { required: true, content: { "application/json": { schema: reference(it.described) } } } }),
+    ...brought(it, reference),
     responses: { [it.status]: answered(it, reference), ...refused(it, reference(refusal)) },
   };
+}
+
+function brought({ described, raw }: Route, reference: (schema: Schema) => object): object {
+  if (described === null && raw === null) return {};
+  const content = raw === null ? { "application/json": { schema: described && reference(described) } } : { [raw]: {} };
+  return { requestBody: { required: true, content } };
 }
 
 function answered({ answer }: Route, reference: (schema: Schema) => object): object {

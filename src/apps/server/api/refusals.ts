@@ -3,7 +3,10 @@ export const refusals = {
   malformed: [400, "What was sent is not as it has to be; nothing of it was kept."],
   "not paired": [401, "This device is not paired with the workshop, or was shut out; pair it with a new code."],
   "not allowed": [403, "Only the workshop's own screen may do this: the terminal beside the server."],
-  host: [403, "This server answers only to localhost, 127.0.0.1 and [::1]."],
+  host: [
+    403,
+    "This server answers only to its own names, as localhost; they stand on the terminal where it was started.",
+  ],
   origin: [403, "Only the bench's own page may ask this."],
   "no code": [403, "No code is open for pairing; the command turnsleft pair gives a new one."],
   "wrong code": [403, "That is not the code; after a few wrong tries it is void, and turnsleft pair gives a new one."],

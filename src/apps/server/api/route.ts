@@ -16,6 +16,8 @@ export type Route = {
   readonly body: Schema | null;
   /** The same as it is described, where what is inside is checked further on. */
   readonly described: Schema | null;
+  /** The media type of a body that is no JSON and is taken as it comes; null for none. */
+  readonly raw: string | null;
   /** The largest body; null for a route that takes it as it comes and counts it itself. */
   readonly most_bytes: number | null;
   readonly status: 200 | 201 | 204;
@@ -34,9 +36,10 @@ export type Asked<Body> = {
   readonly named: (name: string) => string;
 };
 
-type Described<Body extends Schema | null> = Omit<Route, "run" | "body" | "described" | "most_bytes"> & {
+type Described<Body extends Schema | null> = Omit<Route, "run" | "body" | "described" | "raw" | "most_bytes"> & {
   readonly body: Body;
   readonly described?: Schema;
+  readonly raw?: string;
   readonly most_bytes?: number | null;
   readonly run: (asked: Asked<Body extends Schema ? z.infer<Body> : null>) => Promise<Response> | Response;
 };
@@ -46,6 +49,7 @@ const SMALL_bytes = 4096;
 
 export const route = <Body extends Schema | null>(it: Described<Body>): Route => ({
   described: it.body,
+  raw: null,
   most_bytes: SMALL_bytes,
   ...it,
   run: it.run as Route["run"],
