@@ -86,10 +86,10 @@ const limitedTo = (most_bytes: number | null) =>
 
 const uncounted = (_: Context, next: Next): Promise<void> => next();
 
-/** Unless it says itself how long it may be: a photo is called by its bytes. */
+/** Unless it never changes: a photo is called by its bytes. */
 async function neverKept(c: Context, next: Next): Promise<void> {
   await next();
-  if (!c.res.headers.has("Cache-Control")) c.res.headers.set("Cache-Control", "no-store");
+  if (!c.res.headers.get("Cache-Control")?.includes("immutable")) c.res.headers.set("Cache-Control", "no-store");
 }
 
 /** A page from elsewhere may send what it likes to this machine, and could use up the tries of a code. */
