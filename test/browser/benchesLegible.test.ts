@@ -1,7 +1,6 @@
-import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { axeFindings } from "./axe.ts";
 import { figure, laid, names } from "./furtherBench.ts";
+import { expectLegible } from "./legible.ts";
 
 describe("reachable and legible", () => {
   const sizes = [
@@ -37,30 +36,3 @@ describe("reachable and legible", () => {
     await expectLegible(page);
   });
 });
-
-async function expectLegible(page: Page): Promise<void> {
-  await page.locator("summary").evaluateAll((all) =>
-    all.forEach((it) => {
-      (it.parentElement as HTMLDetailsElement).open = true;
-    }),
-  );
-  await page.evaluate(() => {
-    const all = new CSSStyleSheet();
-    all.replaceSync("* { content-visibility: visible !important; }");
-    document.adoptedStyleSheets = [all];
-  });
-  expect(await axeFindings(page)).toEqual([]);
-  const small = await page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>("button, summary, input, a[href]")]
-      .filter((it) => it.checkVisibility())
-      .map((it) => [it.outerHTML.slice(0, 90), it.getBoundingClientRect()] as const)
-      .filter(([html, { width, height }]) => width < 52 || (height < 52 && !html.startsWith("<input")))
-      .map(([html]) => html),
-  );
-  expect(small).toEqual([]);
-  const beyond = await page.evaluate(() => {
-    const { scrollWidth, clientWidth } = document.documentElement;
-    return scrollWidth - clientWidth;
-  });
-  expect(beyond).toBeLessThanOrEqual(0);
-}

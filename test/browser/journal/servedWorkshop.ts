@@ -15,10 +15,18 @@ export type ServedWorkshop = {
   readonly folder: string;
   /** Six digits as the workshop's own screen shows them. */
   readonly code: () => string;
+  readonly close: () => Promise<void>;
 };
 
-/** Starts it; it ends with the test. */
+/** Starts it for one test. */
 export async function servedWorkshop(): Promise<ServedWorkshop> {
+  const workshop = await startedWorkshop();
+  onTestFinished(workshop.close);
+  return workshop;
+}
+
+/** Starts it; whoever did closes it. */
+export async function startedWorkshop(): Promise<ServedWorkshop> {
   const folder = mkdtempSync(join(tmpdir(), "turnsleft-journal-"));
   ran("demo", "--data", folder);
   const server = await started(
@@ -26,13 +34,17 @@ export async function servedWorkshop(): Promise<ServedWorkshop> {
     [program, "start", "--port", "0", "--json", "--data", folder],
     /\}\n$/,
   );
-  onTestFinished(async () => {
-    server.process.kill("SIGTERM");
-    await server.ended;
-    rmSync(folder, { recursive: true });
-  });
   const { address } = JSON.parse(server.printed);
-  return { address, folder, code: () => JSON.parse(ran("pair", "--data", folder, "--json")).code };
+  return {
+    address,
+    folder,
+    code: () => JSON.parse(ran("pair", "--data", folder, "--json")).code,
+    async close() {
+      server.process.kill("SIGTERM");
+      await server.ended;
+      rmSync(folder, { recursive: true });
+    },
+  };
 }
 
 /** Runs a command of the program and gives what it printed. @throws what it complained of */
@@ -48,6 +60,11 @@ export type Device = { readonly page: Page; readonly context: BrowserContext };
 export async function pairedDevice(workshop: ServedWorkshop, options: BrowserContextOptions = {}): Promise<Device> {
   const context = await browser.newContext({ viewport: phone, ...options });
   onTestFinished(() => context.close());
+  return paired(workshop, context);
+}
+
+/** Pairs a context that is there already. */
+export async function paired(workshop: ServedWorkshop, context: BrowserContext): Promise<Device> {
   const page = await context.newPage();
   await page.goto(`${workshop.address}#/standing`);
   await page.getByRole("button", { name: "phone" }).click();

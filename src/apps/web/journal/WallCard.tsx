@@ -34,9 +34,9 @@ export function WallCard({ job }: { readonly job: JobOnWall }) {
   return (
     <section class="wall-card" aria-labelledby={`wall-${job.job}`}>
       <WallSign job={job} />
-      <h3 id={`wall-${job.job}`}>
+      <h2 id={`wall-${job.job}`}>
         {job.machine} <span class="also">{[job.where, job.job].filter((it) => it).join(", ")}</span>
-      </h3>
+      </h2>
       <Breaches job={job} />
       <dl class="wall">
         {job.units
@@ -86,7 +86,7 @@ export function Breaches({ job }: { readonly job: JobOnWall }) {
   if (job.breaches.length === 0) return null;
   return (
     <div class="shut">
-      <h4>{words.wentPast}</h4>
+      <h3>{words.wentPast}</h3>
       <ul>
         {job.breaches.map((it) => (
           <li key={it}>{it}</li>

@@ -12,7 +12,8 @@ export function Who() {
       hint={persons.length === 0 ? words.nobody : undefined}
       taps={persons.map(({ person, called }) => ({ value: person, word: called }))}
       value={by}
-      give={tapName}
+      // A name that is tapped again is meant again.
+      give={(person) => person !== "" && tapName(person)}
     />
   );
 }
