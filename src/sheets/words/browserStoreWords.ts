@@ -19,5 +19,7 @@ const sentences: Readonly<Record<Trouble, string>> = {
   busy: "The workshop is busy; it is tried again in a moment.",
 };
 
+export const pinSentence = "An override waits for a PIN, and what was written after it waits with it.";
+
 export const forkSentence =
-  "The workshop holds other entries under this device's numbers: its data were put back from an older copy. Nothing is lost; pair this device again.";
+  "Two copies of this device wrote under the same numbers. What is here stays here and does not reach the workshop: write it down again on another device.";

@@ -6,9 +6,14 @@ const pad = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "", "0"];
 export function DigitPad(props: {
   readonly digits: string;
   readonly most: number;
+  /** How many places are drawn while nothing stands in them. */
+  readonly places: number;
+  /** Whether the digits are for nobody else's eyes. */
+  readonly hidden: boolean;
+  readonly label: string;
   readonly give: (digits: string) => void;
 }) {
-  const { digits, most, give } = props;
+  const { digits, most, places, hidden, label, give } = props;
   const add = (digit: string): void => {
     if (digits.length < most) give(digits + digit);
   };
@@ -23,12 +28,14 @@ export function DigitPad(props: {
         event.preventDefault();
       }}
     >
-      <legend>{words.digits}</legend>
+      <legend>{label}</legend>
       <p class="digits" role="status">
-        <span class="heard">{digits.length > 0 ? digits.split("").join(" ") : words.noDigit}</span>
-        {Array.from({ length: most }, (_, i) => (
+        <span class="heard">
+          {digits === "" ? words.noDigit : hidden ? words.digitCount(digits.length) : digits.split("").join(" ")}
+        </span>
+        {Array.from({ length: Math.max(places, digits.length) }, (_, i) => (
           <span key={i} class="digit" aria-hidden="true">
-            {digits[i] ?? ""}
+            {i < digits.length && hidden ? "●" : digits[i]}
           </span>
         ))}
       </p>

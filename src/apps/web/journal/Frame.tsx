@@ -6,6 +6,7 @@ import { Kept } from "./Kept.tsx";
 import type { Shown, View } from "./messages.ts";
 import { Newer } from "./Newer.tsx";
 import { PairPart } from "./PairPart.tsx";
+import { PinPart } from "./PinPart.tsx";
 
 /** A page of the journal: where what is written stands, and what it shows; before it is paired, how to pair it. */
 export function Frame<V extends View["name"]>(props: {
@@ -24,13 +25,15 @@ export function Frame<V extends View["name"]>(props: {
     return (
       <div class="journal">
         <Newer />
-        <PairPart trouble={known.trouble} />
+        <PairPart trouble={known.trouble} again={false} />
       </div>
     );
   return (
     <div class="journal">
       <Kept status={known} />
       <Newer />
+      {known.shutOut && <PairPart trouble={null} again={true} />}
+      {known.pin && <PinPart key={known.pin.person} pin={known.pin} />}
       {shown === undefined ? <p class="begin">{words.moment}</p> : children(shown)}
     </div>
   );

@@ -5,13 +5,14 @@ import type { Status } from "./messages.ts";
 export function Kept({ status }: { readonly status: Status }) {
   const { waiting, reached, trouble, workshop, device } = status;
   const level = reached && waiting === 0;
+  const beside = trouble ?? (reached ? "" : words.away);
   return (
     <p class="kept" role="status" data-level={level ? "" : undefined}>
       <span class="sign" aria-hidden="true">
         {level ? "✓" : "○"}
       </span>
       <span>
-        <b>{level ? words.atWorkshop : words.keptHere(waiting)}</b> {trouble ?? (reached ? "" : words.away)}{" "}
+        <b>{level ? words.atWorkshop : words.keptHere(waiting)}</b> {beside && `${beside} `}
         <span class="whose">
           {workshop}, {device}
         </span>

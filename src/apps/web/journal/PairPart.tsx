@@ -10,7 +10,7 @@ const DIGITS = 6;
 const kinds = ["phone", "tablet", "screen by the bay"];
 
 /** Pairs this browser with the workshop: six digits from its screen, tapped on a pad of our own. */
-export function PairPart({ trouble }: { readonly trouble: string | null }) {
+export function PairPart({ trouble, again }: { readonly trouble: string | null; readonly again: boolean }) {
   const digits = useSignal("");
   const kind = useSignal("");
   const said = useSignal<string | null>(null);
@@ -38,7 +38,7 @@ export function PairPart({ trouble }: { readonly trouble: string | null }) {
         </p>
       )}
       <p>
-        {words.pairFirst} {words.pairHow}
+        {again ? words.pairAgain : words.pairFirst} {words.pairHow}
       </p>
       <Taps
         name="device"
@@ -53,6 +53,9 @@ export function PairPart({ trouble }: { readonly trouble: string | null }) {
       <DigitPad
         digits={digits.value}
         most={DIGITS}
+        places={DIGITS}
+        hidden={false}
+        label={words.digits}
         give={(it) => {
           digits.value = it;
           said.value = null;

@@ -4,6 +4,7 @@ import { actTitles } from "../../../sheets/words/actWords.ts";
 import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
 import { ActSheet, type Opened } from "./ActSheet.tsx";
 import { Frame } from "./Frame.tsx";
+import { PinSet } from "./PinSet.tsx";
 import { WallCard } from "./WallCard.tsx";
 
 /** What stands in the workshop, on the wall all day. */
@@ -64,6 +65,7 @@ function WorkshopPart() {
           ))}
         </p>
       )}
+      <PinSet />
     </section>
   );
 }

@@ -53,6 +53,8 @@ const nothingKnown: Status = {
   waiting: 0,
   reached: false,
   trouble: null,
+  shutOut: false,
+  pin: null,
 };
 
 /** Says what the page looks at; it is shown anew whenever it changes. */

@@ -1,6 +1,9 @@
 import type { Pen } from "../../../journal/pen.ts";
 import { type JournalReader, journalReader } from "../../../journal/reader.ts";
+import { PinNeeded } from "../../../journal/refusals.ts";
+import type { Shop } from "../../../journal/shop/shop.ts";
 import type { Heads } from "../../../journal/store.ts";
+import { StoreTrouble } from "../../../journal/storeTrouble.ts";
 import { type BrowserJournal, idbJournal } from "../../../stores/browser/indexedDb.ts";
 import { besideJournal, type Pairing } from "../../../stores/browser/pairing.ts";
 import { type Exchange, type Exchanged, exchange } from "./exchange.ts";
@@ -17,6 +20,8 @@ export type Keeper = {
   readonly pen: Pen;
   /** Reads what came, tells the other tabs, and has it brought to the workshop. */
   readonly wrote: () => Promise<void>;
+  /** Shows, for overrides that wait, that a person typed his PIN here. */
+  readonly proven: (proof: string) => void;
   readonly status: () => Status;
   readonly end: () => void;
 };
@@ -29,6 +34,8 @@ export const notPaired: Status = {
   waiting: 0,
   reached: false,
   trouble: null,
+  shutOut: false,
+  pin: null,
 };
 
 /** The pairing that this browser keeps; null before it has one. @throws StoreTrouble */
@@ -49,6 +56,7 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
   let atWorkshop = await beside.atWorkshop();
   let here = {} as Heads;
   let last: Exchanged = { reached: false, trouble: null };
+  const proofs: string[] = [];
   const tabs = new BroadcastChannel("turnsleft journal");
 
   const read = async (): Promise<void> => {
@@ -59,7 +67,8 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
   tabs.onmessage = () => void read();
   await read();
 
-  const { store, cards, changes } = workshopAt(pairing);
+  const { store, cards, changes } = workshopAt(pairing, () => proofs);
+
   const background: Exchange = exchange({
     here: journal,
     workshop: { store, cards },
@@ -83,6 +92,10 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
       tabs.postMessage("wrote");
       background.soon();
     },
+    proven(proof) {
+      proofs.push(proof);
+      background.soon();
+    },
     status: () => ({
       paired: true,
       workshop: reader.shop().people.workshop?.called ?? pairing.workshop,
@@ -93,12 +106,20 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
       waiting: waitingOf(here, atWorkshop),
       reached: last.reached,
       trouble: last.trouble === null ? null : said(last.trouble),
+      shutOut: last.trouble instanceof StoreTrouble && last.trouble.trouble === "not let in",
+      pin: pinNeeded(last.trouble, reader.shop()),
     }),
     end() {
       background.end();
       tabs.close();
     },
   };
+}
+
+/** Whose PIN the workshop asked for, the first of them. */
+function pinNeeded(trouble: unknown, { people }: Shop): Status["pin"] {
+  const [first] = trouble instanceof PinNeeded ? trouble.persons : [];
+  return first ? { ...first, called: people.persons[first.person as never]?.called ?? first.person } : null;
 }
 
 /** Entries that are here and were not at the workshop when it was last reached. */

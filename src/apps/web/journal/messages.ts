@@ -63,6 +63,10 @@ export type Status = {
   readonly reached: boolean;
   /** What stands in the way, where it is more than a network away. */
   readonly trouble: string | null;
+  /** Whether the workshop shut this device out; a new code lets it in again. */
+  readonly shutOut: boolean;
+  /** Whose PIN an override waits for before it goes to the workshop; `set` where he has one. */
+  readonly pin: { readonly person: string; readonly called: string; readonly set: boolean } | null;
 };
 
 export type Request =
@@ -76,6 +80,16 @@ export type Request =
       readonly job: string;
       readonly by: string;
       readonly reason: string;
+    }
+  /** A person's PIN: proven for the overrides that wait, or set where there was none. */
+  | {
+      readonly ask: "pin";
+      readonly id: number;
+      readonly person: string;
+      readonly pin: string;
+      readonly set: boolean;
+      /** The PIN before, where another one is set. */
+      readonly was: string | null;
     }
   | { readonly ask: "pair"; readonly id: number; readonly code: string; readonly name: string };
 

@@ -1,4 +1,5 @@
 import type { Pairing } from "../../../stores/browser/pairing.ts";
+import type { Request } from "./messages.ts";
 import { asked } from "./workshopAt.ts";
 
 /** Pairs this browser with the workshop by the six digits on its screen. @throws StoreTrouble, Refused */
@@ -10,4 +11,18 @@ export async function paired(code: string, name: string): Promise<Pairing> {
   });
   const { token, device, workshop } = (await answer.json()) as Omit<Pairing, "name">;
   return { token, device, workshop, name };
+}
+
+type PinTyped = Pick<Extract<Request, { ask: "pin" }>, "person" | "pin" | "set" | "was">;
+
+/** Proves a person's PIN to the workshop, or sets it first; gives the proof. @throws StoreTrouble, Refused */
+export async function pinProof(token: string, { person, pin, set, was }: PinTyped): Promise<string> {
+  const posted = (path: string, body: object): Promise<Response> =>
+    asked(path, {
+      method: "POST",
+      headers: { authorization: `Bearer ${token}`, "content-type": "application/json" },
+      body: JSON.stringify(body),
+    });
+  if (set) await posted("/api/pin", { person, pin, ...(was === null ? {} : { was }) });
+  return ((await (await posted("/api/pin/proof", { person, pin })).json()) as { proof: string }).proof;
 }

@@ -1,7 +1,7 @@
 import { faultSentence } from "./faultSentence.ts";
 import { type Keeper, keeper, keepPairing, keptPairing, notPaired } from "./keeper.ts";
 import type { Reply, Request, Shown, View } from "./messages.ts";
-import { paired } from "./pair.ts";
+import { paired, pinProof } from "./pair.ts";
 import { formOf, withdrawn, written } from "./writing.ts";
 
 /** The journal beside the page: it keeps, reads, writes and exchanges, and hands back words and drawings. */
@@ -36,6 +36,13 @@ async function answer(request: Request): Promise<void> {
       await keepPairing(pairing);
       opening = opened();
       await opening;
+      told(request.id, { type: "written", job: null });
+      return;
+    }
+    case "pin": {
+      const pairing = await keptPairing();
+      if (!open || !pairing) return;
+      open.proven(await pinProof(pairing.token, request));
       told(request.id, { type: "written", job: null });
       return;
     }

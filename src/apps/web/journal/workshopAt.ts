@@ -8,9 +8,9 @@ import type { Changes } from "./exchange.ts";
 /** The workshop's own server, which this page came from. */
 export type Workshop = { readonly store: JournalStore; readonly cards: OwnerCards; readonly changes: Changes };
 
-/** The journal and the cards of the workshop, and the line on which it tells of changes. */
-export function workshopAt({ token }: Pairing): Workshop {
-  const far = { address: self.location.origin, token };
+/** The journal and the cards of the workshop, overrides in it with the proofs of their PINs, and the line on which it tells of changes. */
+export function workshopAt({ token }: Pairing, proofs: () => readonly string[]): Workshop {
+  const far = { address: self.location.origin, token, proofs };
   return {
     store: remoteStore(far),
     cards: remoteCards(far),
