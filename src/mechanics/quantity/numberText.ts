@@ -35,7 +35,8 @@ export function numberAtStart(text: string): NumberRead {
     .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgar[sign]} `)
     .trim();
   if (plainText === "") return refused({ type: "empty" });
-  const fraction = /^([+-]?)(?:(\d+)(?: +|-))?(\d+)\s*\/\s*(\d+)(?![\d.,])\s*(.*)$/s.exec(plainText);
+  const fraction =
+    plainText.includes("/") && /^([+-]?)(?:(\d+)(?: +|-))?(\d+)\s*\/\s*(\d+)(?![\d.,])\s*(.*)$/s.exec(plainText);
   if (fraction) return mixedNumber(fraction);
   const decimal = /^([+-]?[\d.,'’\u00a0\u202f]*\d[.,]?)(?:\s(?=\d)|\s*)(.*)$/s.exec(plainText);
   if (!decimal) return refused({ type: "not a number" });

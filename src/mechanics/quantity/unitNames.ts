@@ -21,7 +21,7 @@ const spellings: readonly (readonly [Unit, ...string[]])[] = [
   [units.cm3, "cm³", "cm3", "cc", "ccm"],
   [units.mm3, "mm³", "mm3"],
   [units.m3, "m³", "m3"],
-  [units.L, "l", "litre", "litres", "liter", "liters"],
+  [units.L, "L", "l", "litre", "litres", "liter", "liters"],
   [units.usFluidOunce, "US fl oz", "US floz", "US fluid ounce", "US fluid ounces"],
   [units.usPint, "US pt", "US pint", "US pints"],
   [units.usQuart, "US qt", "US quart", "US quarts"],
@@ -166,8 +166,15 @@ const exactly = new Map(
 );
 const anyCase = new Map([...exactly].map(([name, unit]) => [name.toLowerCase(), unit]));
 
+/** What is written as it is printed here, and means one thing alone: found without being folded first. */
+const asPrinted = new Map(
+  [...exactly].filter(([name]) => folded(name) === name && !(closed(name).toLowerCase() in ambiguousSpellings)),
+);
+
 /** The unit that `text` names. "m" and "M", "mPa" and "MPa" are kept apart; else upper and lower case are one. */
 export function unitNamed(text: string): UnitRead {
+  const printed = asPrinted.get(text);
+  if (printed) return { ok: true, unit: printed };
   const name = folded(text);
   const twofold = ambiguous[ambiguousSpellings[closed(name).toLowerCase()] ?? ""];
   if (twofold) return { ok: false, problem: { type: "ambiguous unit", given: text, accepted: twofold } };
