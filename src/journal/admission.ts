@@ -16,22 +16,25 @@ export type HeldOfDevice = {
 };
 
 /**
- * What was handed over, checked and sorted by device and number: the first of two steps of every store's `add`.
+ * What was handed over, checked by `read` and sorted by device and number: the first of two steps of every store's `add`.
  * @throws MalformedEntry, ForeignEntry
  */
 export function handedOver(
   workshop: WorkshopId,
   documents: readonly unknown[],
+  read: (document: unknown) => Entry = entryFrom,
 ): ReadonlyMap<DeviceId, readonly Bodied[]> {
   const byDevice = new Map<DeviceId, Bodied[]>();
   for (const document of documents) {
-    const entry = entryFrom(document);
+    const entry = read(document);
     if (entry.workshop !== workshop) throw new ForeignEntry(entry, workshop);
-    const own = byDevice.get(entry.device) ?? [];
-    own.push({ entry, body: bodyOf(entry) });
-    byDevice.set(entry.device, own);
+    const bodied = { entry, body: bodyOf(entry) };
+    const own = byDevice.get(entry.device);
+    if (own) own.push(bodied);
+    else byDevice.set(entry.device, [bodied]);
   }
-  for (const own of byDevice.values()) own.sort((a, b) => a.entry.number - b.entry.number);
+  // Most come one by one.
+  if (documents.length > 1) for (const own of byDevice.values()) own.sort((a, b) => a.entry.number - b.entry.number);
   return byDevice;
 }
 

@@ -3,7 +3,7 @@ export type Row = Readonly<Record<string, unknown>>;
 /** Runs one statement. Parameters are `$1`, `$2` in every database. */
 export type Run = (sql: string, parameters: readonly unknown[]) => Promise<readonly Row[]>;
 
-/** Runs one statement for each row of parameters. */
+/** Runs one insert, "insert ... values ($1, ...)", for each row of parameters, in their order. */
 export type RunEach = (sql: string, rows: readonly (readonly unknown[])[]) => Promise<void>;
 
 /**

@@ -1,7 +1,8 @@
 import { type Bodied, handedOver, newOf } from "../journal/admission.ts";
-import { type Entry, entryId, inJournalOrder } from "../journal/entry.ts";
-import type { DeviceId, EntryId, WorkshopId } from "../journal/facts/ids.ts";
+import { type Entry, inJournalOrder } from "../journal/entry.ts";
+import type { DeviceId, WorkshopId } from "../journal/facts/ids.ts";
 import { type Heads, type JournalStore, lastOf } from "../journal/store.ts";
+import { compiledEntryFrom } from "./compiledEntry.ts";
 import type { Database, Row, Run } from "./database.ts";
 
 /**
@@ -16,7 +17,7 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
 
   return {
     async add(entries) {
-      const handed = handedOver(workshop, entries);
+      const handed = handedOver(workshop, entries, compiledEntryFrom);
       if (handed.size === 0) return;
       await new Promise<void>((kept, refused) => {
         waiting.push({ handed, kept, refused });
@@ -50,7 +51,7 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
     waiting = [];
     try {
       const refusals = await database.transaction(async (run, each) => {
-        const kept: Kept = { heads: new Map(), bodies: new Map(), rows: [] };
+        const kept: Kept = { devices: new Map(), rows: [] };
         const faults: unknown[] = [];
         for (const { handed } of group) faults.push(await refusalOf(handed, kept, run));
         await each(insert, kept.rows);
@@ -71,9 +72,15 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
     const added: Bodied[] = [];
     try {
       for (const [device, own] of handed) {
-        const head = kept.heads.get(device) ?? (await headIn(device, run));
-        kept.heads.set(device, head);
-        added.push(...newOf(own, { ...head, bodies: await bodiesAgain(device, own, head, kept, run) }));
+        let known = kept.devices.get(device);
+        if (!known) {
+          known = { ...(await headIn(device, run)), bodies: new Map() };
+          kept.devices.set(device, known);
+        }
+        const { last, clock } = known;
+        const again = (own[0]?.entry.number ?? 0) <= last;
+        const bodies = again ? await bodiesAgain(device, own, known, run) : none;
+        added.push(...newOf(own, { last, clock, bodies }));
       }
     } catch (refusal) {
       if (refusal instanceof Error && refusal.name.startsWith("Journal")) return refusal;
@@ -82,8 +89,11 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
     for (const { entry, body } of added) {
       const { device, number, clock, job } = entry;
       kept.rows.push([workshop, device, number, clock, job, body]);
-      kept.bodies.set(entryId(entry), body);
-      kept.heads.set(device, { last: number, clock });
+      const known = kept.devices.get(device);
+      if (!known) continue;
+      known.bodies.set(number, body);
+      known.last = number;
+      known.clock = clock;
     }
     return undefined;
   }
@@ -94,14 +104,13 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
   }
 
   /** The texts of what was handed over and is held already, on the disk or by an add of the same group. */
-  async function bodiesAgain(device: DeviceId, own: readonly Bodied[], { last }: Head, { bodies }: Kept, run: Run) {
+  async function bodiesAgain(device: DeviceId, own: readonly Bodied[], { bodies }: KeptOfDevice, run: Run) {
     const [from, to] = [own[0]?.entry.number ?? 0, own.at(-1)?.entry.number ?? 0];
-    if (from > last) return none;
     const again = new Map<number, string>();
     for (const row of await run(between, [workshop, device, from, to]))
       again.set(Number(row["number"]), String(row["body"]));
     for (const { entry } of own) {
-      const body = bodies.get(entryId(entry));
+      const body = bodies.get(entry.number);
       if (body !== undefined) again.set(entry.number, body);
     }
     return again;
@@ -118,10 +127,12 @@ type Head = { readonly last: number; readonly clock: number };
 
 /** What a group of adds comes to before it is written. */
 type Kept = {
-  readonly heads: Map<DeviceId, Head>;
-  readonly bodies: Map<EntryId, string>;
+  readonly devices: Map<DeviceId, KeptOfDevice>;
   readonly rows: (readonly unknown[])[];
 };
+
+/** Where a device stands within the group, and the texts that the group brings of it. */
+type KeptOfDevice = { last: number; clock: number; readonly bodies: Map<number, string> };
 
 const none: ReadonlyMap<number, string> = new Map();
 
