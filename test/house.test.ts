@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join, relative } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 
 const root = new URL("..", import.meta.url).pathname;
@@ -68,6 +68,30 @@ describe("the compiler holds the walls", () => {
   test("and lets the house through as it stands", () => {
     expect(compiled("sheets").stdout).toBe("");
   });
+});
+
+/** The floors within a folder, the lowest first: a room knows only of those below it. */
+const floors = {
+  mechanics: ["quantity", "tables", "threads", "service", "fluid", "cure", "joint", "remedies"],
+  sheets: ["words", "drawings", "caseForm", "sums", "answer", "journal"],
+} as const;
+
+test.each(Object.entries(floors))("within %s imports go down only", (folder, rooms) => {
+  const home = join(root, "src", folder);
+  expect(
+    readdirSync(home)
+      .filter((it) => statSync(join(home, it)).isDirectory())
+      .sort(),
+  ).toEqual([...rooms].sort());
+  const upward = rooms.flatMap((room, floor) =>
+    sources(join(home, room)).flatMap((file) =>
+      [...readFileSync(file, "utf8").matchAll(/from "(\.[^"]*)"/g)]
+        .map(([, path = ""]) => relative(home, join(dirname(file), path)).split("/")[0] ?? "")
+        .filter((other) => (rooms as readonly string[]).indexOf(other) > floor)
+        .map((other) => `${room} imports ${other}: ${file}`),
+    ),
+  );
+  expect(upward).toEqual([]);
 });
 
 test("no file of the source is longer than 250 lines", () => {

@@ -3,6 +3,7 @@ import type { Assumption } from "../../mechanics/remedies/givenCase.ts";
 import { type Weighed, weigh } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { readCase } from "../caseForm/readCase.ts";
+import type { BenchSign } from "../words/benchWords.ts";
 import { pullFigure, torqueFigure } from "../words/figures.ts";
 import { nextSentence } from "../words/measurementWords.ts";
 import type { InputProblem } from "../words/problemWords.ts";
@@ -15,9 +16,6 @@ import { cautionsByPlace, foundReasons } from "./reasons.ts";
 export type BenchWeighed =
   | { readonly ok: true; readonly weighed: Weighed; readonly ordinary: readonly Assumption[] }
   | { readonly ok: false; readonly problems: readonly InputProblem[] };
-
-/** What the port comes to in one look. */
-export type BenchSign = "pull" | "book figure" | "no torque" | "no wrench" | "refused" | "look again";
 
 /** The answer of the bench in figures, as they are read, and sentences. */
 export type BenchAnswer = {

@@ -1,4 +1,5 @@
-import { choice, measured, type SumFields } from "./sumField.ts";
+import type { CureField } from "../words/cureBenchWords.ts";
+import { choice, measured, type SumField } from "./sumField.ts";
 
 /** What is read of a joint sealed with silicone, by field. */
 export const cureFields = {
@@ -11,6 +12,4 @@ export const cureFields = {
   label: measured("h", 1, "24"),
   namesFluid: choice("yes", "no"),
   useBy: { type: "text", common: [] },
-} as const satisfies SumFields;
-
-export type CureField = keyof typeof cureFields;
+} as const satisfies Readonly<Record<CureField, SumField>>;

@@ -1,6 +1,7 @@
 import { stopSigns } from "../../mechanics/fluid/stopSigns.ts";
 import { leakSights } from "../../mechanics/tables/leakClasses.ts";
-import { choice, measured, type SumFields } from "./sumField.ts";
+import type { DripField } from "../words/dripBenchWords.ts";
+import { choice, measured, type SumField } from "./sumField.ts";
 
 /** What is asked and counted of a drip, by field. */
 export const dripFields = {
@@ -12,6 +13,4 @@ export const dripFields = {
   lip: measured("mm", 0.5, "2"),
   toLimit: { type: "number", unit: "mm", step: 1, start: "8", from: "nothing" },
   perMm: measured("ml/mm", 1, "22"),
-} as const satisfies SumFields;
-
-export type DripField = keyof typeof dripFields;
+} as const satisfies Readonly<Record<DripField, SumField>>;

@@ -6,6 +6,7 @@ import { valueIn } from "../../mechanics/quantity/quantity.ts";
 import { d } from "../../mechanics/quantity/unit.ts";
 import { leakClasses, leakSights } from "../../mechanics/tables/leakClasses.ts";
 import { type DaysRange, MarginDays } from "../drawings/MarginDays.tsx";
+import type { DripField } from "../words/dripBenchWords.ts";
 import { aDay, breatherNext, countLonger, countWanted, dripSign, marginNext } from "../words/dripBenchWords.ts";
 import { countedFrom } from "../words/dripCountWords.ts";
 import {
@@ -20,7 +21,7 @@ import {
   uncountedText,
 } from "../words/leakWords.ts";
 import { withoutOptions } from "../words/withoutOptions.ts";
-import { type DripField, dripFields } from "./dripFields.ts";
+import { dripFields } from "./dripFields.ts";
 import { dripInWords, dripWorking, dropFromLip } from "./dripInWords.ts";
 import { answered, type SumAnswer, type SumRead } from "./sumAnswer.ts";
 import type { SumTexts } from "./sumField.ts";

@@ -1,5 +1,6 @@
 import { shapes } from "../../mechanics/fluid/shapeNames.ts";
-import { choice, measured, type SumFields } from "./sumField.ts";
+import type { LevelField } from "../words/levelBenchWords.ts";
+import { choice, measured, type SumField } from "./sumField.ts";
 
 const beside = (unit: string, step: number, start: string) =>
   ({ type: "number", unit, step, start, from: "nothing" }) as const;
@@ -22,6 +23,4 @@ export const levelFields = {
   target: beside("mm", 1, "0"),
   pour: measured("ml", 10, "200"),
   syringe: measured("ml", 10, "60"),
-} as const satisfies SumFields;
-
-export type LevelField = keyof typeof levelFields;
+} as const satisfies Readonly<Record<LevelField, SumField>>;

@@ -8,6 +8,7 @@ import { exact, type Quantity, valueIn } from "../../mechanics/quantity/quantity
 import { ml, ml_mm, mm } from "../../mechanics/quantity/unit.ts";
 import { working } from "../../mechanics/quantity/working.ts";
 import { LevelGauge } from "../drawings/LevelGauge.tsx";
+import type { LevelField } from "../words/levelBenchWords.ts";
 import { belowWanted, drawMore, giveOrTakeWords, holdsSign, levelSigns } from "../words/levelBenchWords.ts";
 import { volumeDoubt, volumeFigure } from "../words/levelFigures.ts";
 import {
@@ -19,7 +20,7 @@ import {
   perMillimetre,
 } from "../words/levelWords.ts";
 import { withoutOptions } from "../words/withoutOptions.ts";
-import { type LevelField, levelFields } from "./levelFields.ts";
+import { levelFields } from "./levelFields.ts";
 import { levelInWords } from "./levelInWords.ts";
 import { answered, type SumAnswer, type SumRead } from "./sumAnswer.ts";
 import type { SumTexts } from "./sumField.ts";

@@ -1,4 +1,5 @@
-import { choice, measured, type SumFields } from "./sumField.ts";
+import type { ThreadField } from "../words/threadBenchWords.ts";
+import { choice, measured, type SumField } from "./sumField.ts";
 
 /** What is read of an unknown thread, by field. */
 export const threadFields = {
@@ -20,6 +21,4 @@ export const threadFields = {
   meshIn: { type: "text", common: ["M18x1.5", "M20x1.5", "M22x1.5"] },
   hexagon: measured("mm", 0.5, "24"),
   sister: measured("mm", 0.5, "24"),
-} as const satisfies SumFields;
-
-export type ThreadField = keyof typeof threadFields;
+} as const satisfies Readonly<Record<ThreadField, SumField>>;

@@ -18,6 +18,7 @@ import {
 import type { SeparatingMeasurement } from "../../mechanics/threads/namingSeparate.ts";
 import { threadCandidates } from "../../mechanics/threads/threadName.ts";
 import { separatingSentence } from "../words/separatingWords.ts";
+import type { ThreadField } from "../words/threadBenchWords.ts";
 import { metricOnly, namingSign, orSecond, sayWhatWasCounted } from "../words/threadBenchWords.ts";
 import {
   candidateReasons,
@@ -30,7 +31,7 @@ import {
 import { namedOnRule } from "./namedOnRule.tsx";
 import { answered, type SumRead } from "./sumAnswer.ts";
 import type { SumTexts } from "./sumField.ts";
-import { type ThreadField, threadFields } from "./threadFields.ts";
+import { threadFields } from "./threadFields.ts";
 import { threadWorking } from "./threadWorking.ts";
 import { type Typed, typed } from "./typed.ts";
 

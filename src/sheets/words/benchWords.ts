@@ -1,15 +1,17 @@
-import type { BenchSign } from "../answer/benchAnswer.ts";
 import { fieldWords } from "./fieldWords.ts";
 
 /** The word over the main figure, or in its place. */
-export const signWords: Readonly<Record<BenchSign, string>> = {
+export const signWords = {
   pull: "Pull to",
   "book figure": "Healthy: pull to",
   "no torque": "No torque",
   "no wrench": "No wrench here",
   refused: "Refused",
   "look again": "Look again",
-};
+} as const;
+
+/** What the port comes to in one look. */
+export type BenchSign = keyof typeof signWords;
 
 /** What stands on the bench before there is an answer. */
 export const startSentence = "Say what it is, its thread and its metal, and count the turns: the answer stands here.";

@@ -1,11 +1,11 @@
-import type { ConvertField } from "../sums/convertFields.ts";
 import type { FieldWords } from "./fieldWords.ts";
 
 /** How the bench of units asks. */
-export const convertFieldWords: Readonly<Record<ConvertField, FieldWords>> = {
+export const convertFieldWords = {
   quantity: { label: "Quantity", hint: 'As it stands in the book: "46 Nm", "7/16 in", "2.5 US qt".' },
   unit: { label: "Its unit, where only a number was typed" },
-};
+} as const satisfies Readonly<Record<string, FieldWords>>;
+export type ConvertField = keyof typeof convertFieldWords;
 
 export const convertParts = { quantity: "As it stands" } as const;
 

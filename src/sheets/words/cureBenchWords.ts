@@ -1,8 +1,7 @@
-import type { CureField } from "../sums/cureFields.ts";
 import type { FieldWords } from "./fieldWords.ts";
 
 /** How the cure bench asks. */
-export const cureFieldWords: Readonly<Record<CureField, FieldWords>> = {
+export const cureFieldWords = {
   bead: { label: "Width of the bead", hint: "The seat, or the bead where it is wider." },
   open: { label: "Edges open to air" },
   temperature: { label: "Bay and case", hint: "The colder of the two." },
@@ -12,7 +11,8 @@ export const cureFieldWords: Readonly<Record<CureField, FieldWords>> = {
   label: { label: "The label says wait", hint: "The longer time counts." },
   namesFluid: { label: "Does the label name this fluid?", hint: "Gear oil softens ordinary silicone." },
   useBy: { label: "Date on the tube", hint: "As 2027-03-31." },
-};
+} as const satisfies Readonly<Record<string, FieldWords>>;
+export type CureField = keyof typeof cureFieldWords;
 
 export const cureParts = { joint: "Joint and air", closed: "Closed", tube: "What the label says" } as const;
 

@@ -1,9 +1,8 @@
 import type { LeakTriage } from "../../mechanics/fluid/leakTriage.ts";
-import type { DripField } from "../sums/dripFields.ts";
 import type { FieldWords } from "./fieldWords.ts";
 
 /** How the drip bench asks. */
-export const dripFieldWords: Readonly<Record<DripField, FieldWords>> = {
+export const dripFieldWords = {
   signs: { label: "Is any of this seen?", hint: "Any of these, and it is fetched, not driven." },
   breather: { label: "Is the breather free?", hint: "A hiss on opening the plug says that it is not." },
   look: { label: "What is seen after wiping dry?" },
@@ -12,7 +11,8 @@ export const dripFieldWords: Readonly<Record<DripField, FieldWords>> = {
   lip: { label: "Radius of the lip it hangs from", hint: "Empty for an ordinary drop." },
   toLimit: { label: "Level above its low limit" },
   perMm: { label: "A millimetre of level holds", hint: "The level bench tells it." },
-};
+} as const satisfies Readonly<Record<string, FieldWords>>;
+export type DripField = keyof typeof dripFieldWords;
 
 export const dripParts = { asked: "Asked first", counted: "Counted", lasts: "How long it lasts" } as const;
 

@@ -1,9 +1,8 @@
 import type { LevelVerdict } from "../../mechanics/fluid/levelLip.ts";
-import type { LevelField } from "../sums/levelFields.ts";
 import type { FieldWords } from "./fieldWords.ts";
 
 /** How the level bench asks for its readings. */
-export const levelFieldWords: Readonly<Record<LevelField, FieldWords>> = {
+export const levelFieldWords = {
   by: { label: "How is a millimetre known?" },
   drawn: { label: "Drawn out", hint: "By a syringe, between two readings at one lip." },
   fallen: { label: "The level fell by" },
@@ -20,7 +19,8 @@ export const levelFieldWords: Readonly<Record<LevelField, FieldWords>> = {
   target: { label: "Level wanted, below the lip" },
   pour: { label: "About to pour in" },
   syringe: { label: "The syringe holds" },
-};
+} as const satisfies Readonly<Record<string, FieldWords>>;
+export type LevelField = keyof typeof levelFieldWords;
 
 export const levelParts = {
   holds: "What a millimetre holds",

@@ -1,9 +1,8 @@
 import type { ThreadNaming } from "../../mechanics/threads/threadName.ts";
-import type { ThreadField } from "../sums/threadFields.ts";
 import type { FieldWords } from "./fieldWords.ts";
 
 /** How the thread bench asks for its readings. */
-export const threadFieldWords: Readonly<Record<ThreadField, FieldWords>> = {
+export const threadFieldWords = {
   outside: { label: "Outside diameter", hint: "Caliper over the middle threads of the good plug." },
   crests: { label: "The crests there are" },
   gaps: { label: "Gaps on a rule", hint: 'Light behind. 0 on a crest; the next crest is "one".' },
@@ -22,7 +21,8 @@ export const threadFieldWords: Readonly<Record<ThreadField, FieldWords>> = {
   meshIn: { label: "The known thread", hint: "Empty where the plug was turned into the hole it was found in." },
   hexagon: { label: "Hexagon of this plug" },
   sister: { label: "Hexagon of its sister", hint: "The plug in a sound port of the same machine." },
-};
+} as const satisfies Readonly<Record<string, FieldWords>>;
+export type ThreadField = keyof typeof threadFieldWords;
 
 export const threadParts = {
   plug: "Plug on caliper and rule",

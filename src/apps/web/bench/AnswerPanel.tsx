@@ -1,6 +1,11 @@
 import { useComputed } from "@preact/signals";
-import type { BenchSign } from "../../../sheets/answer/benchAnswer.ts";
-import { signWords, startSentence, unreadSentence, wantedSentence } from "../../../sheets/words/benchWords.ts";
+import {
+  type BenchSign,
+  signWords,
+  startSentence,
+  unreadSentence,
+  wantedSentence,
+} from "../../../sheets/words/benchWords.ts";
 import { InView } from "../kit/InView.tsx";
 import { Mind } from "../kit/Mind.tsx";
 import { Next } from "../kit/Next.tsx";
