@@ -7,6 +7,7 @@ export default defineConfig({
     reporters: ["default", "./scripts/closingLine.mjs"],
     setupFiles: ["test/seed.ts"],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     // One of two cores would stand idle otherwise, and a browser test mostly waits.
     maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [

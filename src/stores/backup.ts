@@ -1,11 +1,12 @@
-import { closeSync, existsSync, mkdirSync, openSync, renameSync, rmSync } from "node:fs";
+import { closeSync, existsSync, openSync, renameSync, rmSync, statSync } from "node:fs";
 import { dirname, resolve } from "node:path";
-import { DatabaseSync } from "@photostructure/sqlite";
 import { StoreTrouble } from "../journal/storeTrouble.ts";
 import { journalIn } from "./dataFolder.ts";
 import { fileTroubleOf } from "./fileTrouble.ts";
 import { identityIn, newIdentity } from "./identity.ts";
 import { type Inspection, inspected, workshopsIn } from "./journalFile.ts";
+import { madeFolder } from "./madeFolder.ts";
+import { openedToRead } from "./openedToRead.ts";
 import { copyPhotos, missingOf, type PhotosCopied, photosBeside, photosIn } from "./photoCopies.ts";
 import type { PhotoFolder } from "./photoFolder.ts";
 import { troubleOf } from "./sqliteFile.ts";
@@ -40,11 +41,7 @@ export async function restored(file: string, folder: string): Promise<BackedUp> 
   if (!existsSync(file)) throw new StoreTrouble("not there", file);
   const [workshop = null] = whole(file, file).workshops;
   if (existsSync(journalIn(folder))) throw new StoreTrouble("already there", folder);
-  try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
-  } catch (cause) {
-    throw fileTroubleOf(folder, cause);
-  }
+  madeFolder(folder);
   const lock = writerLock(folder, resolve(folder, "writer.lock"));
   try {
     const here = photosIn(folder);
@@ -63,7 +60,7 @@ async function copied(from: string, to: string, photos: PhotoFolder, there: Phot
   try {
     // Opened first: the system says more plainly than SQLite why a file cannot be written.
     closeSync(openSync(part, "w", 0o600));
-    const source = new DatabaseSync(from, { readOnly: true, timeout: 5000 });
+    const source = openedToRead(from);
     try {
       source.prepare("vacuum into ?1").run(part);
     } finally {
@@ -77,7 +74,7 @@ async function copied(from: string, to: string, photos: PhotoFolder, there: Phot
     return { ...inspection, copied: copies, photosAt: there.folder, missing: missingOf(inspection.photos, there) };
   } catch (cause) {
     rmSync(part, { force: true });
-    throw fileTroubleOf(to, troubleOf(to, cause));
+    throw fileTroubleOf(to, troubleOf(to, cause, statSync(from, { throwIfNoEntry: false })?.size));
   }
 }
 

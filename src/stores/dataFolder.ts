@@ -1,13 +1,13 @@
-import { existsSync, mkdirSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { homedir } from "node:os";
 import { join } from "node:path";
 import type { DeviceId, WorkshopId } from "../journal/facts/ids.ts";
 import type { Journal } from "../journal/ownerCards.ts";
 import { type Pen, pen } from "../journal/pen.ts";
 import { StoreTrouble } from "../journal/storeTrouble.ts";
-import { fileTroubleOf } from "./fileTrouble.ts";
 import { type Identity, identityIn, newIdentity } from "./identity.ts";
 import { workshopsIn } from "./journalFile.ts";
+import { madeFolder } from "./madeFolder.ts";
 import { sqliteJournal } from "./sqliteJournal.ts";
 import { writerLock } from "./writerLock.ts";
 
@@ -37,11 +37,7 @@ export function usualFolder(platform: NodeJS.Platform, environment: NodeJS.Proce
  * @throws StoreTrouble
  */
 export function openToWrite(folder: string, wanted: WorkshopId | null = null): WorkshopAtWork {
-  try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
-  } catch (cause) {
-    throw fileTroubleOf(folder, cause);
-  }
+  madeFolder(folder);
   const lock = writerLock(folder, join(folder, "writer.lock"));
   try {
     const known = existsSync(journalIn(folder)) ? workshopsIn(journalIn(folder)) : [];

@@ -1,12 +1,12 @@
-import { DatabaseSync } from "@photostructure/sqlite";
 import { bodyOf, type Entry } from "../journal/entry.ts";
 import type { WorkshopId } from "../journal/facts/ids.ts";
 import { entryFrom } from "../journal/parse.ts";
 import { photosNamed } from "../journal/photosNamed.ts";
 import { MalformedEntry } from "../journal/refusals.ts";
 import { StoreTrouble } from "../journal/storeTrouble.ts";
+import { openedToRead } from "./openedToRead.ts";
 import { troubleOf } from "./sqliteFile.ts";
-import { journalTables, tablesOf } from "./sqliteTables.ts";
+import { journalTables, type OpenFile, tablesOf } from "./sqliteTables.ts";
 
 /** What an inspection found: how much there is, and every fault with its place. */
 export type Inspection = {
@@ -42,10 +42,10 @@ export const workshopsIn = (path: string): readonly WorkshopId[] =>
 /** Reads a journal through, every page and every entry. @throws StoreTrouble if it is no journal */
 export const inspected = (path: string): Inspection => reading(path, inspect);
 
-function reading<Result>(path: string, read: (file: InstanceType<typeof DatabaseSync>) => Result): Result {
-  let file: InstanceType<typeof DatabaseSync> | null = null;
+function reading<Result>(path: string, read: (file: OpenFile) => Result): Result {
+  let file: OpenFile | null = null;
   try {
-    file = new DatabaseSync(path, { readOnly: true, timeout: 5000 });
+    file = openedToRead(path);
     const { known, version } = tablesOf(file);
     if (known !== "ours") throw new StoreTrouble("damaged", path, new Error("no journal of Turnsleft"));
     if (version > journalTables.version) throw new StoreTrouble("of a newer Turnsleft", path);
@@ -59,7 +59,7 @@ function reading<Result>(path: string, read: (file: InstanceType<typeof Database
 
 type Row = { workshop: string; device: string; number: number; clock: number; job: string | null; body: string };
 
-function inspect(file: InstanceType<typeof DatabaseSync>): Inspection {
+function inspect(file: OpenFile): Inspection {
   const faults: InspectionFault[] = [];
   for (const row of file.prepare("pragma integrity_check").all() as { integrity_check: string }[])
     if (row.integrity_check !== "ok") faults.push({ type: "file", place: "pages", words: row.integrity_check });

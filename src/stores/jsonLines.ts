@@ -58,7 +58,7 @@ export function exportedIn(text: string): Exported {
   while (lines.at(-1) === "") lines.pop();
   const documents = lines.map((line, i) => documentIn(line, i + 1));
   const first = head.safeParse(documents[0]);
-  if (!first.success) throw new UnreadableLine(1, "the head of an export of Turnsleft");
+  if (!first.success) throw new UnreadableLine(1, ofNewer(documents[0]) ?? "the head of an export of Turnsleft");
   const last = end.safeParse(documents.at(-1));
   if (!last.success) throw new UnreadableLine(lines.length, "the end of an export; this one was cut off");
   const entries: Entry[] = [];
@@ -74,6 +74,12 @@ export function exportedIn(text: string): Exported {
     else if ("owner" in document) cards.push(cardOn(document.owner, line));
     else throw new UnreadableLine(line, 'an { "entry" } or an { "owner" }');
   }
+}
+
+function ofNewer(head: object | undefined): string | null {
+  const { turnsleft, form } = (head ?? {}) as { turnsleft?: unknown; form?: unknown };
+  const newer = turnsleft === "journal" && typeof form === "number" && form > 1;
+  return newer ? `an export of form 1; a newer Turnsleft wrote this one, of form ${form}` : null;
 }
 
 function documentIn(line: string, number: number): object {

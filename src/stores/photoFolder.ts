@@ -1,8 +1,9 @@
 import { createHash, randomBytes } from "node:crypto";
-import { createReadStream, existsSync, mkdirSync, readdirSync, rmSync } from "node:fs";
+import { createReadStream, existsSync, readdirSync, rmSync } from "node:fs";
 import { type FileHandle, open, readFile, rename, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { fileTroubleOf } from "./fileTrouble.ts";
+import { madeFolder } from "./madeFolder.ts";
 import { type PhotoType, photoBytes } from "./photoBytes.ts";
 import { looked, MOST_PIXELS, stripped } from "./photoLook.ts";
 import { synced } from "./synced.ts";
@@ -76,10 +77,8 @@ export function photoFolder(folder: string): PhotoFolder {
   async function taken(bytes: Bytes, judge: (file: Arrived) => Promise<Keeping>): Promise<Keeping> {
     const path = join(folder, `incoming-${randomBytes(8).toString("hex")}`);
     try {
-      const arrived = await atDisk(folder, async () => {
-        mkdirSync(folder, { recursive: true, mode: 0o700 });
-        return open(path, "wx", 0o600);
-      });
+      madeFolder(folder);
+      const arrived = await atDisk(folder, () => open(path, "wx", 0o600));
       const written = await writtenTo(arrived, folder, bytes);
       return written === null ? { type: "too large", most_bytes: MOST_BYTES } : await judge({ path, ...written });
     } finally {

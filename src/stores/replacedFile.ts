@@ -1,4 +1,4 @@
-import { closeSync, fsyncSync, openSync, renameSync, writeSync } from "node:fs";
+import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
 import { fileTroubleOf } from "./fileTrouble.ts";
 
 /**
@@ -17,6 +17,7 @@ export function replaceFile(path: string, text: string): void {
     }
     renameSync(part, path);
   } catch (cause) {
+    rmSync(part, { force: true });
     throw fileTroubleOf(path, cause);
   }
 }

@@ -1,6 +1,8 @@
 import { DatabaseSync } from "@photostructure/sqlite";
 import { StoreTrouble, type Trouble } from "../journal/storeTrouble.ts";
 import type { Database, Row, Run, RunEach } from "./database.ts";
+import { troubleBeyond } from "./fileTrouble.ts";
+import { openedToRead } from "./openedToRead.ts";
 import { journalTables, type OpenFile, tablesOf } from "./sqliteTables.ts";
 
 export type Access = "write" | "read";
@@ -19,7 +21,7 @@ export function sqliteFile(path: string, access: Access): Database {
       throw troubleOf(path, cause);
     }
   };
-  const file = troubled(() => new DatabaseSync(path, { readOnly: access === "read", timeout: 5000 }));
+  const file = troubled(() => (access === "read" ? openedToRead(path) : new DatabaseSync(path, { timeout: 5000 })));
   try {
     troubled(() => prepared(path, file, access));
   } catch (fault) {
@@ -110,14 +112,20 @@ function prepared(path: string, file: OpenFile, access: Access): void {
 
 type Prepared = { readonly statement: ReturnType<OpenFile["prepare"]>; readonly givesRows: boolean };
 
-/** What SQLite says in its result codes, as a trouble of the store; what is no trouble of the world is a fault of ours. */
-export function troubleOf(path: string, cause: unknown): unknown {
+/**
+ * What SQLite says in its result codes, as a trouble of the store; what is no trouble of the world is a fault of ours.
+ * `reached_bytes` is how large a file was to become that SQLite has taken back by now.
+ */
+export function troubleOf(path: string, cause: unknown, reached_bytes = 0): unknown {
   const { code, errcode, message } = cause as { code?: string; errcode?: number; message?: string };
   if (code !== "ERR_SQLITE_ERROR") return cause;
   const told = troubles.find(([result, text]) =>
     errcode === undefined ? message?.startsWith(text) : result === (errcode & 0xff),
   );
-  return told ? new StoreTrouble(told[2], path, cause) : cause;
+  if (!told) return cause;
+  const [, , trouble] = told;
+  const plainer = trouble === "not reachable" && path !== ":memory:" ? troubleBeyond(path, reached_bytes) : null;
+  return new StoreTrouble(plainer === "full" || plainer === "read-only" ? plainer : trouble, path, cause);
 }
 
 /** Primary result codes and their texts (sqlite.org/rescode.html); the binding gives rows that fail the text alone. */

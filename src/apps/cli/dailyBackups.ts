@@ -1,9 +1,10 @@
-import { mkdirSync, readdirSync, rmSync } from "node:fs";
+import { readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { StoreTrouble } from "../../journal/storeTrouble.ts";
 import { troubleSentence } from "../../sheets/words/storeWords.ts";
 import { fileTroubleOf } from "../../stores/fileTrouble.ts";
 import { lastBackupOf, noteBackup } from "../../stores/lastBackup.ts";
+import { madeFolder } from "../../stores/madeFolder.ts";
 
 /** What backups are made of, where they go, and by which clock. */
 export type BackupPlan = {
@@ -55,8 +56,8 @@ export function dailyBackups({ folder, workshop, place, take, now, tell }: Backu
   async function make(): Promise<void> {
     const at = now().toISOString();
     const file = join(place, `${workshop}-${at.slice(0, 19).replace(/[-:]/g, "")}Z.backup`);
+    madeFolder(place);
     try {
-      mkdirSync(place, { recursive: true, mode: 0o700 });
       removeAll(halves(place, workshop));
     } catch (cause) {
       throw fileTroubleOf(place, cause);

@@ -45,8 +45,11 @@ export function servedFolder(folder: string, rates: Rates): ServedFolder {
       },
       async close() {
         withdraw();
-        devices.close();
-        await work.close();
+        try {
+          devices.close();
+        } finally {
+          await work.close();
+        }
       },
     };
   } catch (fault) {

@@ -165,8 +165,9 @@ describe("the workshop's own certificate", () => {
     const old = await files("old", new Date(Date.now() - 500 * 86_400_000));
     const coming = await files("coming", new Date(Date.now() + 5 * 86_400_000));
     const pair = (certificate: string, key: string) => refused("--lan", "--certificate", certificate, "--key", key);
-    expect(pair(own.certificateFile, other.keyFile)).toContain("--key: given");
-    expect(pair(own.certificateFile, other.keyFile)).toContain("the key of that certificate");
+    const ofAnother = pair(own.certificateFile, other.keyFile);
+    expect(ofAnother).toMatch(/--key: given ".*"; accepted: the key of that certificate/);
+    expect(ofAnother).not.toContain("PRIVATE");
     expect(pair(own.keyFile, own.keyFile)).toContain("accepted: a certificate in PEM");
     expect(pair(join(scratch, "nowhere.crt"), own.keyFile)).toContain("accepted: a file that can be read");
     expect(pair(old.certificateFile, old.keyFile)).toMatch(/good now; this one was until \d{4}-\d{2}-\d{2}/);
@@ -176,8 +177,7 @@ describe("the workshop's own certificate", () => {
     );
     expect(refused("--certificate", own.certificateFile)).toContain("together with --lan");
     expect(refused("--lan", "--lan-port", "web")).toContain("--lan-port: given");
-    for (const it of [own, other, old]) expect(pair(it.certificateFile, coming.keyFile)).not.toContain("PRIVATE");
-  });
+  }, 180_000);
 
   test("a port of the local network that is taken is a mistake that names it, and the other is free again", async () => {
     const other = createServer();

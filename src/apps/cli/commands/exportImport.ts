@@ -1,4 +1,4 @@
-import { closeSync, existsSync, fsyncSync, openSync, renameSync, writeSync } from "node:fs";
+import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
 import { resolve } from "node:path";
 import type { Command } from "commander";
 import { photosNamed } from "../../../journal/photosNamed.ts";
@@ -69,6 +69,7 @@ async function writeLines(
     copied = await copyPhotos(photos, there);
     renameSync(`${file}.part`, file);
   } catch (cause) {
+    rmSync(`${file}.part`, { force: true });
     throw fileTroubleOf(file, cause);
   }
   const { entries, owners } = JSON.parse(end).end;

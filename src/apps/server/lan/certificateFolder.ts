@@ -1,8 +1,9 @@
 import { createPrivateKey, X509Certificate } from "node:crypto";
-import { mkdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { hostname } from "node:os";
 import { join } from "node:path";
 import { fileTroubleOf } from "../../../stores/fileTrouble.ts";
+import { madeFolder } from "../../../stores/madeFolder.ts";
 import { replaceFile } from "../../../stores/replacedFile.ts";
 import { type KeyedCertificate, LEAF_days, newAuthority, newLeaf } from "./authority.ts";
 import type { LocalNames } from "./localNames.ts";
@@ -22,11 +23,7 @@ const folderIn = (folder: string): string => join(folder, "tls");
  */
 export async function certificateIn(folder: string, names: LocalNames, now: Date): Promise<Shown> {
   const place = folderIn(folder);
-  try {
-    mkdirSync(place, { recursive: true, mode: 0o700 });
-  } catch (cause) {
-    throw fileTroubleOf(place, cause);
-  }
+  madeFolder(place);
   const known = keptIn(join(place, "authority.pem"));
   const usable = known !== null && outlives(known.certificate, now, LEAF_days + RENEWED_days);
   const authority = usable ? known : await newAuthority(hostname(), now);
