@@ -34,6 +34,10 @@ const text = (view: DataView, at: number, length: number): string =>
 /** Application segments of a JPEG that say how its colours are meant. */
 const ofThePicture: Readonly<Record<number, string>> = { 224: "JFIF\0", 226: "ICC_PROFILE\0", 238: "Adobe" };
 
+/** APP0, and its length without a small picture in it, which may be of what was cut off. Source: ITU-T T.871, 10.1. */
+const JFIF = 0xe0;
+const PLAIN_JFIF = 16;
+
 function jpegEnd(view: DataView, met: (name: string) => void): number | null {
   if (view.byteLength < 4 || view.getUint16(0) !== 0xffd8) return null;
   let at = 2;
@@ -50,8 +54,9 @@ function jpegEnd(view: DataView, met: (name: string) => void): number | null {
     if (length < 2) return null;
     const known = ofThePicture[marker];
     const application = marker >= 0xe0;
-    if (application && (known === undefined || text(view, at + 4, known.length) !== known))
-      met(marker === 0xfe ? "a comment" : applicationName(view, at, marker));
+    const plain = known !== undefined && text(view, at + 4, known.length) === known;
+    if (marker === JFIF && plain && length > PLAIN_JFIF) met("a small picture of itself");
+    if (application && !plain) met(marker === 0xfe ? "a comment" : applicationName(view, at, marker));
     at += 2 + length;
     if (marker === 0xda) at = afterScan(view, at);
   }

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import sharp from "sharp";
 import { describe, expect, test } from "vitest";
 import { photoBytes } from "../../src/stores/photoBytes.ts";
@@ -44,6 +45,18 @@ describe("a file is what its bytes are", () => {
   });
 });
 
+test("whatever the bytes are, they are judged and nothing is thrown", async () => {
+  const starts = [await plainPhoto(), await plainPng(), await plainWebp()].map((it) => it.subarray(0, 40));
+  const bytes = fc.tuple(fc.constantFrom(...starts), fc.nat(40), fc.uint8Array({ maxLength: 200 }));
+  fc.assert(
+    fc.property(bytes, ([start, length, rest]) => {
+      const found = photoBytes(joined(start.subarray(0, length), rest));
+      expect(found === null || found.type.length > 2).toBe(true);
+    }),
+    { numRuns: 3000 },
+  );
+});
+
 describe("what is no part of the picture is told", () => {
   test.each(["jpeg", "png", "webp"] as const)("the place in a %s", async (kind) => {
     expect(photoBytes(await phonePhoto(kind))).toEqual({ type: kind, carries: ["EXIF"] });
@@ -58,6 +71,9 @@ describe("what is no part of the picture is told", () => {
     expect(carries(start, "\xff\xed\0\x06Phot", rest)).toEqual(["a segment APP13"]);
     // A second picture with a place of its own is announced in the segment that else holds the colours.
     expect(carries(start, "\xff\xe2\0\x06MPF\0", rest)).toEqual(["a segment APP2"]);
+    const jfif = "JFIF\0\x01\x02\0\0\x01\0\x01";
+    expect(carries(start, "\xff\xe0\0\x10", jfif, "\0\0", rest)).toEqual([]);
+    expect(carries(start, "\xff\xe0\0\x13", jfif, "\x01\x01", "rgb", rest)).toEqual(["a small picture of itself"]);
     expect(carries(bytes, "....ftypmp42")).toEqual(["what lies behind the picture"]);
     expect(carries(await plainPng(), "\0")).toEqual(["what lies behind the picture"]);
   });
