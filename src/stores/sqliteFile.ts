@@ -1,3 +1,4 @@
+import { closeSync, openSync } from "node:fs";
 import { DatabaseSync } from "@photostructure/sqlite";
 import { StoreTrouble, type Trouble } from "../journal/storeTrouble.ts";
 import type { Database, Row, Run, RunEach } from "./database.ts";
@@ -21,6 +22,7 @@ export function sqliteFile(path: string, access: Access): Database {
       throw troubleOf(path, cause);
     }
   };
+  if (access === "write" && path !== ":memory:") madePrivate(path);
   const file = troubled(() => (access === "read" ? openedToRead(path) : new DatabaseSync(path, { timeout: 5000 })));
   try {
     troubled(() => prepared(path, file, access));
@@ -96,6 +98,15 @@ const severalRows = (sql: string): string => {
   const another = (i: number): string => row.replace(/\$(\d+)/g, (_, n: string) => `$${i * width + Number(n)}`);
   return into + Array.from({ length: AT_ONCE }, (_, i) => another(i)).join(", ");
 };
+
+/** A new file for its owner alone, in whatever folder it lies; SQLite gives its logs the same mode. */
+function madePrivate(path: string): void {
+  try {
+    closeSync(openSync(path, "a", 0o600));
+  } catch {
+    // What is wrong with it is told by the opening that follows.
+  }
+}
 
 function prepared(path: string, file: OpenFile, access: Access): void {
   const { known, version } = tablesOf(file);

@@ -1,5 +1,5 @@
 import { spawn } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DatabaseSync } from "@photostructure/sqlite";
@@ -37,6 +37,8 @@ describe("a data folder", () => {
     await first.close();
     const again = openToWrite(folder);
     expect([again.workshop, again.device]).toEqual([first.workshop, first.device]);
+    for (const name of readdirSync(folder).filter((it) => it.startsWith("journal")))
+      expect([name, statSync(join(folder, name)).mode & 0o777]).toEqual([name, 0o600]);
     await write(again, "b");
     expect(await again.store.heads()).toEqual({ [first.device]: 2 });
     await again.close();
