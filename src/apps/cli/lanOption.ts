@@ -2,7 +2,7 @@ import { resolve } from "node:path";
 import { StoreTrouble } from "../../journal/storeTrouble.ts";
 import { troubleSentence } from "../../sheets/words/storeWords.ts";
 import { certificateIn } from "../server/lan/certificateFolder.ts";
-import { type LanSide, lanSide, type OpenLan } from "../server/lan/lanSide.ts";
+import { type LanSide, lanSide, NEW_AUTHORITY, type OpenLan } from "../server/lan/lanSide.ts";
 import { localNames } from "../server/lan/localNames.ts";
 import { ownCertificate } from "../server/lan/ownCertificate.ts";
 import type { Shown } from "../server/lan/shown.ts";
@@ -47,6 +47,7 @@ function ownFrom(certificate: string, key: string): Shown {
 }
 
 function sentenceOf(fault: unknown): string {
+  if (fault === NEW_AUTHORITY) return "the authority is another; every telephone has to learn it anew, at /trust.";
   if (fault instanceof StoreTrouble) return troubleSentence(fault.trouble, fault.place);
   return fault instanceof InputMistake ? fault.message : `a fault of ours: ${fault}`;
 }

@@ -24,14 +24,17 @@ export type OpenLan = {
   close(): Promise<void>;
 };
 
+export const NEW_AUTHORITY = "new authority";
+
 /** Names, addresses and days change slowly: an hour is soon enough. Judgement. */
 const LOOK_ms = 3_600_000;
 
 /**
- * A side that shows what `current` gives: now, and anew every hour; where that fails later, `tell` is told what it threw.
+ * A side that shows what `current` gives: now, and anew every hour; where that fails later, `tell` is told what it threw, and
+ * `NEW_AUTHORITY` where telephones have to learn another.
  * @throws what `current` throws now
  */
-export async function lanSide(current: () => Promise<Shown>, tell: (fault: unknown) => void): Promise<LanSide> {
+export async function lanSide(current: () => Promise<Shown>, tell: (what: unknown) => void): Promise<LanSide> {
   let shown = await current();
   let addressOf: (host: string) => string = (host) => `https://${host}/`;
   const trust: Trust = () => ({ authority: shown.authority, addresses: openedBy(shown).map((it) => addressOf(it)) });
@@ -47,6 +50,7 @@ export async function lanSide(current: () => Promise<Shown>, tell: (fault: unkno
         try {
           const next = await current();
           if (next.certificate !== shown.certificate) lan.show(next);
+          if (next.newAuthority) tell(NEW_AUTHORITY);
           shown = next;
         } catch (fault) {
           tell(fault);

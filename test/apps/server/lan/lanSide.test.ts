@@ -6,7 +6,7 @@ import { afterEach, beforeAll, describe, expect, test } from "vitest";
 import { serverApp } from "../../../../src/apps/server/app.ts";
 import { builtFiles } from "../../../../src/apps/server/builtFiles.ts";
 import { type KeyedCertificate, newAuthority, newLeaf } from "../../../../src/apps/server/lan/authority.ts";
-import { lanSide, type OpenLan } from "../../../../src/apps/server/lan/lanSide.ts";
+import { lanSide, NEW_AUTHORITY, type OpenLan } from "../../../../src/apps/server/lan/lanSide.ts";
 import type { Shown } from "../../../../src/apps/server/lan/shown.ts";
 import { builtFolder } from "../builtFolder.ts";
 
@@ -150,7 +150,9 @@ describe("a server that the local network sees", () => {
     next = () => Promise.reject(new Error("no disk"));
     await lan.renew();
     expect((await ask(lan.port, "/health")).serial).toBe(after);
-    expect(told).toEqual([new Error("no disk")]);
+    next = async () => ({ ...renewed, newAuthority: true });
+    await lan.renew();
+    expect(told).toEqual([new Error("no disk"), NEW_AUTHORITY]);
   });
 
   test("with a certificate that everybody knows hands out none of its own", async () => {
