@@ -95,6 +95,15 @@ export const yesNo = { type: "choice", choices: ["yes", "no"] } as const;
 /** Some words of a hand's own. */
 export const ownWords = { type: "text", common: [] } as const;
 
+/** The day in a field, ISO 8601; null where there is none or it was noted as a mistake. */
+export function dayIn(it: Typed, name: string): string | null {
+  const day = it.text(name);
+  return day === null || isDay(day) ? day : it.refuse(name, "a day, as 2026-06-01");
+}
+
+const isDay = (text: string): boolean =>
+  /^\d{4}-\d\d-\d\d$/.test(text) && Number.isFinite(Date.parse(text)) && new Date(text).toISOString().startsWith(text);
+
 /** The answer to a question of yes or no; null where nobody answered. */
 export const answerTo = (it: Typed, name: string): boolean | null => {
   const chosen = it.chosen(name, ["yes", "no"]);

@@ -47,11 +47,14 @@ const ofMachine: readonly MachineActName[] = ["note", "paper", "released", "left
 export type Offered = { readonly first: readonly ActName[]; readonly more: readonly ActName[] };
 
 /** What may be written down of a port, unit or machine as it stands, the likeliest first. */
-export function offered(about: About["type"], state: PortState | FluidState | "cap" | null): Offered {
+export function offered(about: About["type"], state: PortState | FluidState | "cap" | "held for now" | null): Offered {
   switch (about) {
     case "port":
       // A cap opens by hand every day: nothing about it comes first.
-      return split(state === "cap" ? [] : firstAtPort[state as PortState], Object.keys(portActs) as PortActName[]);
+      return split(
+        state === "held for now" ? ["holdEnded"] : state === "cap" ? [] : firstAtPort[state as PortState],
+        Object.keys(portActs) as PortActName[],
+      );
     case "unit":
       return split(firstAtUnit[state as FluidState], Object.keys(unitActs) as UnitActName[]);
     case "machine":

@@ -1,5 +1,6 @@
 import { type Entry, entryId } from "../../journal/entry.ts";
 import type { Fact } from "../../journal/facts/fact.ts";
+import type { PortId } from "../../journal/facts/ids.ts";
 import { gates } from "../../journal/job/gates.ts";
 import type { JobSheet } from "../../journal/job/jobSheet.ts";
 import { nextStep } from "../../journal/job/nextStep.ts";
@@ -103,13 +104,13 @@ function subjectsOf(job: Job): readonly Subject[] {
 }
 
 function portSubject(job: Job, port: string, is: PortNoted | null): Subject {
-  const state = job.sheet.ports[port as never]?.state ?? "unknown";
+  const { state = "unknown", heldForNow = null } = job.sheet.ports[port as PortId] ?? {};
   return subject(
     job,
     { type: "port", port },
     job.names.port(port),
     is?.thread ?? null,
-    is?.closedBy === "cap" ? "cap" : state,
+    heldForNow ? "held for now" : is?.closedBy === "cap" ? "cap" : state,
   );
 }
 

@@ -1,11 +1,7 @@
-import type { FactOf } from "../../journal/facts/fact.ts";
-import { type Instrument, torqueEvidence } from "../../journal/shop/instruments.ts";
-import type { Shop } from "../../journal/shop/shop.ts";
-import { levelsWith } from "../../mechanics/tables/levels.ts";
 import { choice, measured, type SumFields } from "../sums/sumField.ts";
-import { actMinds, actTitles, bookHint, type PortActName, portFieldWords } from "../words/actWords.ts";
-import { evidenceWords } from "../words/evidenceWords.ts";
-import { type Act, type ActForm, type Around, answerTo, ownWords, type PlainFact, saidYes, yesNo } from "./act.ts";
+import { actMinds, actTitles, type PortActName, portFieldWords } from "../words/actWords.ts";
+import { type Act, type ActForm, type Around, answerTo, dayIn, ownWords, saidYes, yesNo } from "./act.ts";
+import { torqueAct } from "./torqueAct.ts";
 
 const hardness = ["by hand", "easy", "normal", "very tight"] as const;
 const seenBy = ["paper", "powder", "by eye", "after a run"] as const;
@@ -98,31 +94,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
     () => null,
   ),
 
-  torqued: {
-    form: torqueForm,
-    read: (it, around) => {
-      const wrench = it.text("wrench");
-      const pulledBy = it.text("pulledBy");
-      it.want("set", "wrench", "clicked", "pulledBy");
-      const fact: PlainFact = {
-        type: "PortTorqued",
-        port: port(around),
-        set: it.reading("set"),
-        reached: it.reading("reached"),
-        wrench:
-          wrench === null || wrench === noWrench
-            ? null
-            : { instrument: wrench, calibrated: calibratedAt(around, wrench) },
-        clicked: answerTo(it, "clicked"),
-        checkedAgain: it.text("again") === "yes",
-        pulledBy,
-        enteredBecause: pulledBy === around.by ? null : it.text("enteredBecause"),
-        witnessMark: answerTo(it, "mark"),
-      };
-      return fact;
-    },
-    texts: (fact) => (fact.type === "PortTorqued" ? torqueTexts(fact) : null),
-  },
+  torqued: torqueAct,
 
   letGo: act(
     "letGo",
@@ -154,6 +126,24 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
     (fact) => (fact.type === "PortDryChecked" ? { dry: saidYes(fact.dry), after: fact.after, how: fact.how } : null),
   ),
 
+  held: act(
+    "held",
+    { by: { type: "text", common: ["expanding bung", "old plug by hand"] }, until: ownWords, words: ownWords },
+    (it, around) => {
+      it.want("by", "until");
+      const until = dayIn(it, "until");
+      return { type: "PortHeldForNow", port: port(around), by: it.text("by"), until, words: it.text("words") };
+    },
+    (fact) => (fact.type === "PortHeldForNow" ? { by: fact.by, until: fact.until, words: fact.words ?? "" } : null),
+  ),
+
+  holdEnded: act(
+    "holdEnded",
+    { words: ownWords },
+    (it, around) => ({ type: "PortHoldEnded", port: port(around), words: it.text("words") }),
+    (fact) => (fact.type === "PortHoldEnded" ? { words: fact.words ?? "" } : null),
+  ),
+
   checked: act(
     "checked",
     { words: ownWords },
@@ -181,67 +171,3 @@ function act(name: PortActName, fields: SumFields, read: Act["read"], texts: Act
   };
   return { form: () => form, read, texts };
 }
-
-/** A wrench is named by its number; a pull without one is written down as that. */
-const noWrench = "none";
-
-function torqueForm({ shop, about, today }: Around): ActForm {
-  const wrenches = wrenchesOf(shop);
-  const persons = Object.values(shop.people.persons).filter(({ left }) => !left);
-  const figures = about.type === "port" ? (shop.book[about.port as never] ?? []) : [];
-  const hint = bookHint(figures.flatMap(({ torque, source }) => (torque ? [{ torque, source }] : [])));
-  return {
-    title: actTitles.torqued,
-    minds: actMinds.torqued ?? [],
-    fields: {
-      set: measured("N·m", 1, "30"),
-      wrench: choice(...wrenches.map(({ instrument }) => instrument), noWrench),
-      clicked: yesNo,
-      pulledBy: choice(...persons.map(({ person }) => person)),
-      enteredBecause: ownWords,
-      reached: measured("N·m", 0.1, "30"),
-      again: yesNo,
-      mark: yesNo,
-    },
-    words: { ...portFieldWords, set: { ...portFieldWords.set, ...(hint ? { hint } : {}) } },
-    choiceWords: {
-      ...Object.fromEntries(wrenches.map((it) => [it.instrument, wrenchWord(it, shop, today)])),
-      ...Object.fromEntries(persons.map(({ person, called }) => [person, called])),
-      [noWrench]: "no wrench",
-    },
-    given: {},
-    folded: ["reached", "again", "mark"],
-  };
-}
-
-type Wrench = Instrument & { readonly is: Extract<NonNullable<Instrument["is"]>, { kind: "wrench" }> };
-
-const wrenchesOf = ({ instruments }: Shop): readonly Wrench[] =>
-  Object.values(instruments).filter((it): it is Wrench => it.is?.kind === "wrench" && !it.retired);
-
-/** A wrench with its scale; one that may tighten and may not claim says so before it is taken. */
-function wrenchWord({ instrument, is, calibrated }: Wrench, { instruments }: Shop, today: string): string {
-  const last = calibrated.filter((it) => it <= today).at(-1) ?? null;
-  const claims = torqueEvidence(
-    { set: is.most, wrench: { instrument, calibrated: last } },
-    today,
-    instruments,
-    levelsWith({}),
-  );
-  return `${instrument}, ${is.least} to ${is.most}${claims === "in range and in date" ? "" : `: ${evidenceWords[claims]}`}`;
-}
-
-/** The last calibration up to the day of the pull. */
-const calibratedAt = ({ shop, today }: Around, wrench: string): string | null =>
-  shop.instruments[wrench as never]?.calibrated.filter((it) => it <= today).at(-1) ?? null;
-
-const torqueTexts = (fact: FactOf<"PortTorqued">) => ({
-  set: fact.set,
-  wrench: fact.wrench?.instrument ?? noWrench,
-  clicked: saidYes(fact.clicked),
-  pulledBy: fact.pulledBy,
-  enteredBecause: fact.enteredBecause ?? "",
-  reached: fact.reached ?? "",
-  again: saidYes(fact.checkedAgain),
-  mark: saidYes(fact.witnessMark),
-});

@@ -2,7 +2,7 @@ import { wrenchKinds } from "../../mechanics/joint/wrenchKinds.ts";
 import { choice, measured, type SumFields } from "../sums/sumField.ts";
 import type { Typed } from "../sums/typed.ts";
 import { actMinds, actTitles, type WorkshopActName, workshopFieldWords } from "../words/actWords.ts";
-import { type Act, type ActForm, type Around, ownWords, type PlainFact } from "./act.ts";
+import { type Act, type ActForm, type Around, dayIn, ownWords, type PlainFact } from "./act.ts";
 import { another, isAnother } from "./asked.ts";
 import { layoutNames, unitOfLayout } from "./unitLayouts.ts";
 
@@ -34,10 +34,9 @@ export const workshopActs: Readonly<Record<WorkshopActName, Act>> = {
     read: (it) => {
       it.want("wrench", "works", "least", "most", "step");
       const instrument = it.text("wrench") ?? "";
-      const on = it.text("calibrated");
+      const on = dayIn(it, "calibrated");
       if (instrument && !/^[A-Za-z0-9][A-Za-z0-9_.-]{0,63}$/.test(instrument))
         it.refuse("wrench", "letters, digits, dot and dash, as TW-4");
-      if (on !== null && !isDay(on)) it.refuse("calibrated", "a day, as 2026-06-01");
       const is = {
         kind: "wrench",
         works: it.chosen("works", wrenchKinds),
@@ -53,9 +52,6 @@ export const workshopActs: Readonly<Record<WorkshopActName, Act>> = {
     texts: () => null,
   },
 };
-
-const isDay = (text: string): boolean =>
-  /^\d{4}-\d\d-\d\d$/.test(text) && Number.isFinite(Date.parse(text)) && new Date(text).toISOString().startsWith(text);
 
 const formOf = (act: WorkshopActName, fields: SumFields): ActForm => ({
   title: actTitles[act],

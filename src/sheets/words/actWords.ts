@@ -15,7 +15,9 @@ export type PortActName =
   | "letGo"
   | "dry"
   | "checked"
-  | "closed";
+  | "closed"
+  | "held"
+  | "holdEnded";
 export type UnitActName = "drained" | "filled" | "level" | "drawn";
 export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done";
 export type WorkshopActName = "open" | "person" | "wrench";
@@ -35,6 +37,8 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   dry: "Looked for drips",
   checked: "Second pair of eyes",
   closed: "Found closed",
+  held: "Held for now",
+  holdEnded: "No longer held for now",
   drained: "Drained",
   filled: "Filled",
   level: "Level checked",
@@ -58,6 +62,7 @@ export const actMinds: { readonly [N in ActName]?: readonly string[] } = {
   drained: [...minding("waste oil caught"), "Is the fill open, is it the right unit, is the pan large enough?"],
   filled: ["Does the name on the drum match the unit's sheet, and is this the right unit?"],
   torqued: ["Gloves off the scale: number, wrench, seal and thread condition read once more."],
+  held: minding("do not start"),
   letGo: ["Stop here, and never a bit more: count the turns that are left before any pull."],
   left: ["Locked, on a trailer or by hand: it does not run."],
 };
@@ -82,6 +87,8 @@ export const portFieldWords = {
   at: { label: "Let go at" },
   turned: { label: "Turned on by" },
   dry: { label: "Is it dry?" },
+  by: { label: "What is in the hole?" },
+  until: { label: "Until which day?", hint: "As 2026-06-01." },
   after: { label: "After" },
   how: { label: "Seen by" },
 } as const satisfies Readonly<Record<string, FieldWords>>;

@@ -191,7 +191,7 @@ describe("over the year of the invented workshop", () => {
       if (again.ok) expect(fact).toMatchObject(again.facts[0] ?? {});
     }
     expect([...seen].sort().join(" ")).toBe(
-      "drained drawn dry filled level loose nearMiss note paper torqued turns washersIn washersOut",
+      "drained drawn dry filled held level loose nearMiss note paper torqued turns washersIn washersOut",
     );
   });
 
