@@ -1,28 +1,7 @@
-import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { answered, exampleOnBench, exampleSentences, turnsOn } from "./benchPage.ts";
 import { openedPage } from "./openedPage.ts";
-
-/** What has the keyboard: its name, and whether it can be seen to have it. */
-const focused = (page: Page) =>
-  page.evaluate(() => {
-    const it = document.activeElement as HTMLElement;
-    const ringed = [it, it.parentElement].some((at) => {
-      const { outlineStyle, outlineWidth } = at ? getComputedStyle(at) : { outlineStyle: "none", outlineWidth: "0" };
-      return outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 2;
-    });
-    const name = it.getAttribute("aria-label") ?? (it as HTMLInputElement).labels?.[0]?.textContent ?? it.textContent;
-    return { name: name ?? "", tag: it.tagName, id: it.id, ringed };
-  });
-
-/** Presses Tab until what has the keyboard is named so. @throws if it never is. */
-async function tabTo(page: Page, name: RegExp): Promise<void> {
-  for (let i = 0; i < 200; i++) {
-    await page.keyboard.press("Tab");
-    if (name.test((await focused(page)).name)) return;
-  }
-  throw new Error(`no Tab leads to ${name}`);
-}
+import { focused, tabTo } from "./tabbing.ts";
 
 test("keys alone lead to the example, to a reading, to its answer", async () => {
   const { page } = await openedPage("/");

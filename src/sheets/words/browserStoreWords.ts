@@ -1,5 +1,9 @@
 import type { Trouble } from "../../journal/storeTrouble.ts";
 
+/** A browser that keeps nothing for a page. */
+export const keepsNothing =
+  "This browser keeps nothing for this page: a private window, storage that is shut off, or another tab with a newer Turnsleft. Load the page again or use another browser.";
+
 /** What stands between a journal and the browser that keeps it, in one sentence, and what can be done. */
 export const browserTroubleSentence = (trouble: Trouble): string => sentences[trouble];
 

@@ -21,6 +21,7 @@ export type Beside = {
   /** What stood at the workshop when it was last reached. */
   atWorkshop(): Promise<Heads>;
   noteAtWorkshop(heads: Heads): Promise<void>;
+  close(): void;
 };
 
 /** Opens what is kept beside the journal `name`. @throws StoreTrouble */
@@ -37,5 +38,6 @@ export async function besideJournal(name: string): Promise<Beside> {
     pair: (pairing) => note("pairing", pairing),
     atWorkshop: async () => (await noted<Heads>("at workshop")) ?? ({} as Heads),
     noteAtWorkshop: (heads) => note("at workshop", heads),
+    close: () => database.close(),
   };
 }

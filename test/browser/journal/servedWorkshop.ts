@@ -19,16 +19,18 @@ export type ServedWorkshop = {
 };
 
 /** Starts it for one test. */
-export async function servedWorkshop(): Promise<ServedWorkshop> {
-  const workshop = await startedWorkshop();
+export async function servedWorkshop(holds?: Parameters<typeof startedWorkshop>[0]): Promise<ServedWorkshop> {
+  const workshop = await startedWorkshop(holds);
   onTestFinished(workshop.close);
   return workshop;
 }
 
 /** Starts it; whoever did closes it. */
-export async function startedWorkshop(): Promise<ServedWorkshop> {
+export async function startedWorkshop(
+  holds: "the invented workshop" | "nothing yet" = "the invented workshop",
+): Promise<ServedWorkshop> {
   const folder = mkdtempSync(join(tmpdir(), "turnsleft-journal-"));
-  ran("demo", "--data", folder);
+  if (holds === "the invented workshop") ran("demo", "--data", folder);
   const server = await started(
     process.execPath,
     [program, "start", "--port", "0", "--json", "--data", folder],

@@ -9,7 +9,7 @@ import { Mind } from "../kit/Mind.tsx";
 import { fieldId } from "../kit/NumberField.tsx";
 import { SumReading } from "../sums/SumReading.tsx";
 import { type DraftState, draftState } from "./draftState.ts";
-import { by, formFor, outcomeOf } from "./journalState.ts";
+import { by, formFor, outcomeOf, status } from "./journalState.ts";
 import type { Draft, GateShut, Outcome } from "./messages.ts";
 import { Override } from "./Override.tsx";
 import { Who } from "./Who.tsx";
@@ -65,7 +65,9 @@ function Form(props: {
 
   async function write(overrides: Draft["overrides"]): Promise<void> {
     if (busy.value) return;
-    if (by.value === "") {
+    // The first name of a workshop signs for itself.
+    const founding = opened.act === "person" && status.value?.persons.length === 0;
+    if (by.value === "" && !founding) {
       trouble.value = words.tapWho;
       return;
     }

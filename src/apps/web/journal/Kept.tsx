@@ -4,8 +4,8 @@ import type { Status } from "./messages.ts";
 /** Where what was written stands: here, or at the workshop too; honest, small, and never in the way. */
 export function Kept({ status }: { readonly status: Status }) {
   const { waiting, reached, trouble, workshop, device } = status;
-  const level = reached && waiting === 0;
-  const beside = trouble ?? (reached ? "" : words.away);
+  const level = reached === true && waiting === 0;
+  const beside = trouble ?? (reached === false ? words.away : "");
   return (
     <p class="kept" role="status" data-level={level ? "" : undefined}>
       <span class="sign" aria-hidden="true">

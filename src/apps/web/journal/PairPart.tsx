@@ -22,7 +22,11 @@ export function PairPart({ trouble, again }: { readonly trouble: string | null; 
     busy.value = true;
     const outcome = await outcomeOf({ ask: "pair", code: digits.value, name: kind.value });
     busy.value = false;
-    if (outcome.type === "written") return;
+    if (outcome.type === "written") {
+      // A browser that is short of room clears the least used pages first, unless it was asked not to.
+      navigator.storage?.persist?.().catch(() => {});
+      return;
+    }
     said.value = outcome.type === "trouble" ? outcome.sentence : null;
     digits.value = "";
   }

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import type { SumTexts } from "../../../sheets/sums/sumField.ts";
 import { type InputProblem, mistakeSentence } from "../../../sheets/words/problemWords.ts";
-import { keep, kept } from "../kit/saved.ts";
+import { forget, keep, kept } from "../kit/saved.ts";
 
 /** What was typed and tapped in one form, kept in this browser until it is written: nothing is lost by a refusal or a dead battery. */
 export type DraftState = {
@@ -42,7 +42,7 @@ export function draftState(name: string, begins: SumTexts): DraftState {
       () => new Map(problems.value.filter(isMistake).map((problem) => [problem.field, mistakeSentence(problem)])),
     ),
     wanted: computed(() => problems.value.filter((it) => !isMistake(it)).map(({ field }) => field)),
-    forget: () => keep(key, null),
+    forget: () => forget(key),
   };
 }
 

@@ -51,11 +51,15 @@ const nothingKnown: Status = {
   device: null,
   persons: [],
   waiting: 0,
-  reached: false,
+  reached: null,
   trouble: null,
   shutOut: false,
   pin: null,
 };
+
+document.addEventListener("visibilitychange", () => {
+  if (document.visibilityState === "visible") worker.postMessage({ ask: "wake" } satisfies Request);
+});
 
 /** Says what the page looks at; it is shown anew whenever it changes. */
 export function look(view: View | null): void {

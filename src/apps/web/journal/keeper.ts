@@ -8,10 +8,8 @@ import { type BrowserJournal, idbJournal } from "../../../stores/browser/indexed
 import { besideJournal, type Pairing } from "../../../stores/browser/pairing.ts";
 import { type Exchange, type Exchanged, exchange } from "./exchange.ts";
 import type { Status } from "./messages.ts";
+import { place } from "./place.ts";
 import { workshopAt } from "./workshopAt.ts";
-
-/** The one database of the journal in this browser. */
-const place = "turnsleft";
 
 /** The journal of this browser, followed and kept level with the workshop. */
 export type Keeper = {
@@ -22,6 +20,8 @@ export type Keeper = {
   readonly wrote: () => Promise<void>;
   /** Shows, for overrides that wait, that a person typed his PIN here. */
   readonly proven: (proof: string) => void;
+  /** Has whatever came meanwhile fetched. */
+  readonly wake: () => void;
   readonly status: () => Status;
   readonly end: () => void;
 };
@@ -32,7 +32,7 @@ export const notPaired: Status = {
   device: null,
   persons: [],
   waiting: 0,
-  reached: false,
+  reached: null,
   trouble: null,
   shutOut: false,
   pin: null,
@@ -40,12 +40,17 @@ export const notPaired: Status = {
 
 /** The pairing that this browser keeps; null before it has one. @throws StoreTrouble */
 export async function keptPairing(): Promise<Pairing | null> {
-  return (await besideJournal(place)).pairing();
+  const beside = await besideJournal(place);
+  const pairing = await beside.pairing();
+  beside.close();
+  return pairing;
 }
 
 /** Keeps a pairing for good. @throws StoreTrouble */
 export async function keepPairing(pairing: Pairing): Promise<void> {
-  await (await besideJournal(place)).pair(pairing);
+  const beside = await besideJournal(place);
+  await beside.pair(pairing);
+  beside.close();
 }
 
 /** Opens the journal that belongs to a pairing; `changed` is called whenever what it shows may be another. @throws StoreTrouble */
@@ -55,7 +60,7 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
   const reader = journalReader(journal.store);
   let atWorkshop = await beside.atWorkshop();
   let here = {} as Heads;
-  let last: Exchanged = { reached: false, trouble: null };
+  let last: Exchanged | null = null;
   const proofs: string[] = [];
   const tabs = new BroadcastChannel("turnsleft journal");
 
@@ -92,6 +97,7 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
       tabs.postMessage("wrote");
       background.soon();
     },
+    wake: background.soon,
     proven(proof) {
       proofs.push(proof);
       background.soon();
@@ -104,14 +110,16 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
         .filter(({ left }) => !left)
         .map(({ person, called }) => ({ person, called })),
       waiting: waitingOf(here, atWorkshop),
-      reached: last.reached,
-      trouble: last.trouble === null ? null : said(last.trouble),
-      shutOut: last.trouble instanceof StoreTrouble && last.trouble.trouble === "not let in",
-      pin: pinNeeded(last.trouble, reader.shop()),
+      reached: last?.reached ?? null,
+      trouble: last && last.trouble !== null ? said(last.trouble) : null,
+      shutOut: last?.trouble instanceof StoreTrouble && last.trouble.trouble === "not let in",
+      pin: pinNeeded(last?.trouble, reader.shop()),
     }),
     end() {
       background.end();
       tabs.close();
+      beside.close();
+      void journal.store.close();
     },
   };
 }

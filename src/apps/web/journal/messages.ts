@@ -59,8 +59,8 @@ export type Status = {
   readonly persons: readonly { readonly person: string; readonly called: string }[];
   /** Entries that are kept here and are not yet at the workshop. */
   readonly waiting: number;
-  /** Whether the workshop answered the last time it was asked. */
-  readonly reached: boolean;
+  /** Whether the workshop answered the last time it was asked; null before it was. */
+  readonly reached: boolean | null;
   /** What stands in the way, where it is more than a network away. */
   readonly trouble: string | null;
   /** Whether the workshop shut this device out; a new code lets it in again. */
@@ -71,6 +71,8 @@ export type Status = {
 
 export type Request =
   | { readonly ask: "look"; readonly view: View | null }
+  /** The page came back into view: whatever came meanwhile is fetched. */
+  | { readonly ask: "wake" }
   | { readonly ask: "form"; readonly id: number; readonly draft: Omit<Draft, "overrides"> }
   | { readonly ask: "write"; readonly id: number; readonly draft: Draft }
   | {

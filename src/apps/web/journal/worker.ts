@@ -1,3 +1,4 @@
+import { today } from "../kit/clock.ts";
 import { faultSentence } from "./faultSentence.ts";
 import { type Keeper, keeper, keepPairing, keptPairing, notPaired } from "./keeper.ts";
 import type { Reply, Request, Shown, View } from "./messages.ts";
@@ -29,6 +30,10 @@ async function answer(request: Request): Promise<void> {
     case "look":
       view = request.view;
       page.postMessage({ about: "status", status: open?.status() ?? notPaired });
+      await show();
+      return;
+    case "wake":
+      open?.wake();
       await show();
       return;
     case "pair": {
@@ -108,7 +113,7 @@ async function shownOf({ reader, journal }: Keeper, view: View): Promise<Shown[k
     }
     case "due": {
       const { dueShown } = await import("../../../sheets/journal/dueShown.ts");
-      return dueShown(reader.sheets(), shop, now.slice(0, 10));
+      return dueShown(reader.sheets(), shop, today());
     }
     case "held": {
       const { heldShown } = await import("../../../sheets/journal/heldShown.tsx");

@@ -5,6 +5,9 @@ import type { Pairing } from "../../../stores/browser/pairing.ts";
 import { remoteCards, remoteStore } from "../../../stores/remote.ts";
 import type { Changes } from "./exchange.ts";
 
+/** The workshop says something every 15 s; after three times that its line is dead. Judgement. */
+const SILENT_ms = 45_000;
+
 /** The workshop's own server, which this page came from. */
 export type Workshop = { readonly store: JournalStore; readonly cards: OwnerCards; readonly changes: Changes };
 
@@ -20,7 +23,10 @@ export function workshopAt({ token }: Pairing, proofs: () => readonly string[]):
       if (!reader) return;
       let rest = "";
       for (;;) {
+        // A device that slept, or a network that went, leaves a line on which nothing ever comes.
+        const dead = setTimeout(() => reader.cancel().catch(() => {}), SILENT_ms);
         const { done, value } = await reader.read();
+        clearTimeout(dead);
         if (done) return;
         // Events end with an empty line; whatever stands in one, it says that something came.
         const events = (rest + value).split(/\r?\n\r?\n/);

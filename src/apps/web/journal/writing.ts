@@ -1,10 +1,12 @@
 import { entryId } from "../../../journal/entry.ts";
 import { type Fact, isShopFact } from "../../../journal/facts/fact.ts";
+import type { PersonId } from "../../../journal/facts/ids.ts";
 import { type GateRefusal, gates } from "../../../journal/job/gates.ts";
 import { type ActForm, type Around, formWith, putRight, readAct } from "../../../sheets/journal/act.ts";
 import { actNamed } from "../../../sheets/journal/acts.ts";
 import { gateSentence } from "../../../sheets/journal/standingShown.ts";
 import { namesIn } from "../../../sheets/words/journalNames.ts";
+import { today } from "../kit/clock.ts";
 import type { Keeper } from "./keeper.ts";
 import type { Draft, GateShut, Outcome } from "./messages.ts";
 
@@ -20,7 +22,9 @@ export async function written(keeper: Keeper, draft: Draft): Promise<Outcome> {
   const read = readAct(actNamed(draft.act), draft.texts, aroundOf(keeper, draft));
   if (!read.ok) return { type: "problems", problems: read.problems };
   const at = new Date().toISOString();
-  const signed = { by: draft.by as never, at };
+  const [joined] = read.facts;
+  const by = draft.by === "" && joined?.type === "PersonJoined" ? joined.person : draft.by;
+  const signed = { by: by as PersonId, at };
   const { corrects } = draft;
   if (corrects) {
     const entries = await keeper.journal.store.ofJob(draft.job as never);
@@ -93,7 +97,7 @@ const aroundOf = ({ reader }: Keeper, { job, about, by }: Omit<Draft, "overrides
   shop: reader.shop(),
   about,
   by: by as never,
-  today: new Date().toISOString().slice(0, 10),
+  today: today(),
   fresh: fresh(),
 });
 

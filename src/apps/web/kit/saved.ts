@@ -14,3 +14,10 @@ export function keep(key: string, value: unknown): void {
     localStorage.setItem(`turnsleft.${key}`, JSON.stringify(value));
   } catch {}
 }
+
+/** Forgets a value. */
+export function forget(key: string): void {
+  try {
+    localStorage.removeItem(`turnsleft.${key}`);
+  } catch {}
+}

@@ -1,0 +1,2 @@
+/** The one database of the journal in this browser. */
+export const place = "turnsleft";
