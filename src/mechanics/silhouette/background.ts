@@ -1,0 +1,63 @@
+import { gaussSolved } from "./crestLines.ts";
+import { quantile } from "./robust.ts";
+import type { Planes } from "./shrinking.ts";
+
+/**
+ * How unlike the background each pixel is: the distance of its colour from a quadratic surface through each colour, fitted
+ * in six rounds of which each leaves out what is far from the last, so that the part does not bend it.
+ */
+export function unlikeBackground({ width, height, colours }: Planes): Float32Array {
+  const square = new Float32Array(width * height);
+  const stride = Math.max(1, Math.round(Math.sqrt((width * height) / 6000)));
+  const places: { readonly at: number; readonly terms: readonly number[] }[] = [];
+  for (let y = 0; y < height; y += stride)
+    for (let x = 0; x < width; x += stride) places.push({ at: y * width + x, terms: terms(x / width, y / height) });
+  let kept = places;
+  let surfaces: (readonly number[])[] = [];
+  for (let round = 0; round < 6; round++) {
+    surfaces = colours.map((plane) => surface(kept, plane));
+    const off = places.map((it) => distance(it.terms, it.at, colours, surfaces));
+    const reach = Math.max(6, 2.5 * quantile(off, 0.5));
+    const near = places.filter((_, i) => (off[i] as number) < reach);
+    if (near.length < 100) break;
+    kept = near;
+  }
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const at = y * width + x;
+      square[at] = distance(terms(x / width, y / height), at, colours, surfaces);
+    }
+  return square;
+}
+
+const terms = (x: number, y: number): readonly number[] => [1, x, y, x * x, x * y, y * y];
+
+function distance(
+  term: readonly number[],
+  at: number,
+  colours: Planes["colours"],
+  surfaces: readonly (readonly number[])[],
+): number {
+  let square = 0;
+  for (let c = 0; c < 3; c++) {
+    const fitted = surfaces[c] as readonly number[];
+    let off = (colours[c] as Float32Array)[at] as number;
+    for (let k = 0; k < 6; k++) off -= (fitted[k] as number) * (term[k] as number);
+    square += off * off;
+  }
+  return Math.sqrt(square);
+}
+
+function surface(
+  places: readonly { readonly at: number; readonly terms: readonly number[] }[],
+  plane: Float32Array,
+): readonly number[] {
+  const normal = Array.from({ length: 6 }, () => new Float64Array(7));
+  for (const { at, terms: term } of places)
+    for (let a = 0; a < 6; a++) {
+      const line = normal[a] as Float64Array;
+      for (let b = 0; b < 6; b++) line[b] = (line[b] as number) + (term[a] as number) * (term[b] as number);
+      line[6] = (line[6] as number) + (term[a] as number) * (plane[at] as number);
+    }
+  return gaussSolved(normal);
+}

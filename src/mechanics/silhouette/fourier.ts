@@ -1,0 +1,54 @@
+/** In place, the discrete Fourier transform of `n` complex numbers (a power of 2) at `start`, `stride` apart. */
+export type Transform = (re: Float64Array, im: Float64Array, start: number, stride: number) => void;
+
+/** The transform of that length by halving (Cooley and Tukey 1965), with its sines made once. */
+export function fourierTransform(n: number): Transform {
+  const [cosine, sine] = [new Float64Array(n / 2), new Float64Array(n / 2)];
+  for (let i = 0; i < n / 2; i++) {
+    cosine[i] = Math.cos((2 * Math.PI * i) / n);
+    sine[i] = -Math.sin((2 * Math.PI * i) / n);
+  }
+  const order = bitsReversed(n);
+  const [a, b] = [new Float64Array(n), new Float64Array(n)];
+  return (re, im, start, stride) => {
+    for (let i = 0; i < n; i++) {
+      const from = start + (order[i] as number) * stride;
+      a[i] = re[from] as number;
+      b[i] = im[from] as number;
+    }
+    for (let size = 2; size <= n; size *= 2) {
+      const half = size / 2;
+      const turn = n / size;
+      for (let block = 0; block < n; block += size)
+        for (let k = 0; k < half; k++) {
+          const low = block + k;
+          const high = low + half;
+          const c = cosine[k * turn] as number;
+          const s = sine[k * turn] as number;
+          const p = a[high] as number;
+          const q = b[high] as number;
+          const tr = p * c - q * s;
+          const ti = p * s + q * c;
+          const ur = a[low] as number;
+          const ui = b[low] as number;
+          a[low] = ur + tr;
+          b[low] = ui + ti;
+          a[high] = ur - tr;
+          b[high] = ui - ti;
+        }
+    }
+    for (let i = 0; i < n; i++) {
+      re[start + i * stride] = a[i] as number;
+      im[start + i * stride] = b[i] as number;
+    }
+  };
+}
+
+function bitsReversed(n: number): Uint16Array {
+  const bits = Math.log2(n);
+  return Uint16Array.from({ length: n }, (_, i) => {
+    let out = 0;
+    for (let b = 0; b < bits; b++) out |= ((i >> b) & 1) << (bits - 1 - b);
+    return out;
+  });
+}

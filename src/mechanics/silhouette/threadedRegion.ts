@@ -1,0 +1,90 @@
+import { rowsBetween, type Strip, sumTo } from "./strip.ts";
+
+/** Where along a strip the thread lies, and how like itself it is one period on (1 would be the same to the grey level). */
+export type ThreadedRegion = { readonly from: number; readonly to: number; readonly similarity: number };
+
+/**
+ * The run of a strip that repeats one `period` on: normalised correlation of a period with the next, over the rows within
+ * `reach` of the axis. Head, washer, shank and fingers do not repeat; and at half of the period a helix is not like itself.
+ * Null where nothing repeats. `signal` are the three colours after `repeating`.
+ */
+export function threadedRegion(
+  strip: Strip,
+  signal: readonly Float32Array[],
+  period: number,
+  reach: number,
+): ThreadedRegion | null {
+  const { columns, step, s0 } = strip;
+  const lag = period / step;
+  const count = Math.floor(columns - lag) - 1;
+  if (count < lag * 0.5) return null;
+  const { product, square } = products(strip, signal, lag, count, rowsBetween(strip, -reach, reach));
+  const similar = new Float64Array(count);
+  const half = lag / 2;
+  for (let i = 0; i < count; i++) {
+    const [low, high] = [Math.max(0, i + 0.5 - half), Math.min(count, i + 0.5 + half)];
+    const within = (sums: Float64Array): number => sumTo(sums, high) - sumTo(sums, low);
+    const here = within(square);
+    // The square one period on; beyond the end it is taken to be the same.
+    const later = high + lag <= columns ? sumTo(square, high + lag) - sumTo(square, low + lag) : here;
+    const energy = Math.sqrt(Math.max(0, here) * Math.max(0, later));
+    similar[i] = energy > 0 ? within(product) / energy : 0;
+  }
+  const best = strongest(similar, square, lag);
+  const similarity = similar[best] as number;
+  const least = Math.max(0.3, 0.55 * similarity);
+  if (similarity < least) return null;
+  let [from, to] = [best, best];
+  while (from > 0 && (similar[from - 1] as number) > least) from--;
+  while (to < count - 1 && (similar[to + 1] as number) > least) to++;
+  const middle = (i: number): number => s0 + (i + lag / 2) * step;
+  return {
+    from: Math.max(s0, middle(from) - 0.45 * period),
+    to: Math.min(s0 + (columns - 1) * step, middle(to) + 0.45 * period),
+    similarity,
+  };
+}
+
+/** Running sums, over the rows, of the signal times itself a lag on, and of its square. */
+function products(
+  { columns }: Strip,
+  signal: readonly Float32Array[],
+  lag: number,
+  count: number,
+  [first, last]: readonly [number, number],
+) {
+  const product = new Float64Array(count + 1);
+  const square = new Float64Array(columns + 1);
+  const whole = Math.floor(lag);
+  const part = lag - whole;
+  for (const plane of signal)
+    for (let row = first; row <= last; row++) {
+      const start = row * columns;
+      for (let i = 0; i < columns; i++) {
+        const value = plane[start + i] as number;
+        square[i + 1] = (square[i + 1] as number) + value * value;
+        if (i >= count) continue;
+        const at = start + i + whole;
+        const later = (1 - part) * (plane[at] as number) + part * (plane[at + 1] as number);
+        product[i + 1] = (product[i + 1] as number) + value * later;
+      }
+    }
+  for (const sums of [product, square])
+    for (let i = 1; i < sums.length; i++) sums[i] = (sums[i] as number) + (sums[i - 1] as number);
+  return { product, square };
+}
+
+/** The likest place, of those where anything is to be seen: paper is like itself only in its grain. */
+function strongest(similar: Float64Array, square: Float64Array, lag: number): number {
+  const energy = (i: number): number => {
+    const end = Math.min(square.length - 1, i + Math.ceil(lag));
+    return (square[end] as number) - (square[i] as number);
+  };
+  let most = 0;
+  for (let i = 0; i < similar.length; i++) most = Math.max(most, energy(i));
+  let best = 0;
+  let value = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < similar.length; i++)
+    if (energy(i) > 0.1 * most && (similar[i] as number) > value) [best, value] = [i, similar[i] as number];
+  return best;
+}
