@@ -6,6 +6,7 @@ type Adding = (program: Command) => void;
 const commands: Readonly<Record<string, () => Promise<Adding>>> = {
   weigh: async () => (await import("./commands/weigh.ts")).weighCommand,
   thread: async () => (await import("./commands/thread.ts")).threadCommand,
+  photo: async () => (await import("./commands/photo.ts")).photoCommand,
   limits: async () => (await import("./commands/limits.ts")).limitsCommand,
   strip: async () => (await import("./commands/strip.ts")).stripCommand,
   torque: async () => (await import("./commands/torque.ts")).torqueCommand,

@@ -62,8 +62,8 @@ function photoAnswer(reading: ThreadReading, outside: CaliperReading): PhotoAnsw
   const pitch = pitchOf(reading, outside.length, u);
   const evidence = [diameter, { type: "pitch", pitch }] as const;
   const naming = threadCandidates(evidence);
-  const fits = naming.candidates.filter((it) => it.pieces.every(({ explainedBy }) => explainedBy === "thread"));
-  if (fits.length === 0) return { verdict: "again", reasons: [...reasons, "fits no thread"], reading };
+  const sound = naming.candidates[0]?.pieces.every(({ explainedBy }) => explainedBy === "thread");
+  if (!sound) return { verdict: "again", reasons: [...reasons, "fits no thread"], reading };
   const trusted = reading.helixFit > 0.88 && Math.abs(reading.lead) > 0.6 && Math.abs(reading.lead) < 1.6;
   const tapers = Math.abs(reading.taper) > LEAST_TAPER;
   return {

@@ -10,7 +10,7 @@ import { changedCase } from "../../mechanics/remedies/changedCase.ts";
 import { documentOf, turnsleft, typed } from "./turnsleft.ts";
 
 const example = "examples/chain-case-level.json";
-const commands = ["weigh", "limits", "strip", "torque", "convert", "start"];
+const commands = ["weigh", "photo", "limits", "strip", "torque", "convert", "start"];
 const scratch = mkdtempSync(join(tmpdir(), "turnsleft-"));
 afterAll(() => rmSync(scratch, { recursive: true }));
 
