@@ -72,7 +72,7 @@ describe("the compiler holds the walls", () => {
 
 /** The floors within a folder, the lowest first: a room knows only of those below it. */
 const floors = {
-  mechanics: ["quantity", "tables", "threads", "service", "fluid", "cure", "joint", "remedies"],
+  mechanics: ["quantity", "tables", "threads", "silhouette", "service", "fluid", "cure", "joint", "remedies"],
   sheets: ["words", "drawings", "caseForm", "sums", "answer", "journal"],
 } as const;
 
