@@ -47,7 +47,8 @@ export async function serving(wanted: Wanted): Promise<Serving> {
   const port = portFrom("--port", wanted.port, usualPort);
   checkLanOptions(wanted);
   const files = builtBench();
-  const served = servedFolder(folder, usualRates);
+  const tell = (sentence: string) => process.stderr.write(`turnsleft: ${sentence}\n`);
+  const served = servedFolder(folder, usualRates, tell);
   let heard: Listening | null = null;
   try {
     const lan = await lanFrom(wanted, folder);
@@ -65,7 +66,7 @@ export async function serving(wanted: Wanted): Promise<Serving> {
       place: backups,
       take: apart.take,
       now: () => new Date(),
-      tell: (sentence) => process.stderr.write(`turnsleft: ${sentence}\n`),
+      tell,
     });
     daily.start();
     const here = heard;

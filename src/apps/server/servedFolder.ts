@@ -22,7 +22,7 @@ export type ServedFolder = {
 };
 
 /** Opens a data folder to serve it; an empty one becomes a new workshop. @throws StoreTrouble, also while another process has it */
-export function servedFolder(folder: string, rates: Rates): ServedFolder {
+export function servedFolder(folder: string, rates: Rates, report?: (line: string) => void): ServedFolder {
   const work = openToWrite(folder);
   try {
     const { workshop, cards } = work;
@@ -37,7 +37,7 @@ export function servedFolder(folder: string, rates: Rates): ServedFolder {
     const store = watchedStore(work.store);
     let withdraw = () => {};
     return {
-      api: api({ workshop, store, cards, photos, devices, code, pins, proofs, key }, rates, clock),
+      api: api({ workshop, store, cards, photos, devices, code, pins, proofs, key }, rates, clock, report),
       workshop,
       code,
       announce(address) {

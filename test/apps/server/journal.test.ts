@@ -93,6 +93,38 @@ describe("the journal over HTTP", () => {
   });
 });
 
+test("a fault of ours is told to the terminal by its place, and to nobody by its words", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "turnsleft-"));
+  const database = sqliteFile(join(folder, "journal.db"), "write");
+  const { token: key } = await here.paired();
+  const broken = { ...sqlJournal(database, workshop), heads: () => Promise.reject(new TypeError(`no ${key}\nat all`)) };
+  const served = {
+    workshop,
+    store: watchedStore(broken),
+    cards: sqlCards(database, workshop),
+    devices: pairedDevices(folder, () => new Date()),
+    code: pairingCode(() => 0),
+    pins: pinsIn(folder, () => 0),
+    proofs: pinProofs(() => 0),
+    key,
+  };
+  const lines: string[] = [];
+  const app = api(
+    served,
+    usualRates,
+    () => 0,
+    (line) => lines.push(line),
+  );
+  const told = await app.request("/heads", { headers: { authorization: `Bearer ${key}` } });
+  expect(await told.json()).toEqual({ error: "fault", sentence: expect.stringContaining("A fault of ours") });
+  expect(told.status).toBe(500);
+  expect(lines).toHaveLength(1);
+  expect(lines[0]).toMatch(/^a fault of ours at GET \/heads: TypeError\s+at .*journal\.test\.ts/);
+  expect(lines[0]).not.toContain(key);
+  await database.close();
+  rmSync(folder, { recursive: true });
+});
+
 describe("a disk that does not take it is told in a plain sentence", () => {
   test.each([
     ["full", 507, "pragma max_page_count = 14", "what was kept before is safe"],

@@ -27,8 +27,16 @@ export const usualRates: Rates = {
   stranger: { atOnce: 30, perSecond: 1 },
 };
 
-/** The workshop's journal as answers to requests below /api. `clock` gives milliseconds and is never set back. */
-export function api(served: ServedWorkshop, rates: Rates, clock: () => number): Hono {
+/**
+ * The workshop's journal as answers to requests below /api. `clock` gives milliseconds and is never set back; `report` is told every
+ * fault of ours by its kind and place in the code, never by its words: they may hold what somebody wrote, or a token.
+ */
+export function api(
+  served: ServedWorkshop,
+  rates: Rates,
+  clock: () => number,
+  report: (line: string) => void = () => {},
+): Hono {
   const described: readonly Route[] = [
     ...journalRoutes(served),
     ...photoRoutes(served),
@@ -50,7 +58,11 @@ export function api(served: ServedWorkshop, rates: Rates, clock: () => number): 
   for (const [path, methods] of methodsByPath(routes))
     app.all(path, () => refused("method", { methods }, { Allow: methods.join(", ") }));
   app.all("*", () => refused("not there"));
-  app.onError((fault, c) => faultAnswer(fault) ?? (c.req.raw.signal.aborted ? gone() : refused("fault")));
+  app.onError((fault, c) => {
+    const told = faultAnswer(fault) ?? (c.req.raw.signal.aborted ? gone() : null);
+    if (told === null) report(`a fault of ours at ${c.req.method} ${c.req.path}: ${placeOf(fault)}`);
+    return told ?? refused("fault");
+  });
   return app;
 
   /** Lets through who may, as often as he may. Who shows a token that counts is not kept out by those who try others. */
@@ -111,6 +123,10 @@ function methodsByPath(routes: readonly Route[]): ReadonlyMap<string, readonly s
   for (const { path, method } of routes) byPath.set(path, [...(byPath.get(path) ?? []), method.toUpperCase()]);
   return byPath;
 }
+
+/** The kind of a fault and where it came up, without its message. */
+const placeOf = ({ name, message, stack = "" }: Error): string =>
+  `${name}${stack.replace(`${name}: ${message}`, "").replace(message, "")}`;
 
 /** Nobody is there any more to hear it: the line was cut in the middle of the request. */
 const gone = (): Response => refused("malformed", { place: "the body", problems: [] });
