@@ -1,5 +1,6 @@
 import type { Hono } from "hono";
 import type { WorkshopId } from "../../journal/facts/ids.ts";
+import { StoreTrouble } from "../../journal/storeTrouble.ts";
 import { openToWrite } from "../../stores/dataFolder.ts";
 import { pairedDevices } from "../../stores/pairedDevices.ts";
 import { photosIn } from "../../stores/photoCopies.ts";
@@ -16,7 +17,7 @@ export type ServedFolder = {
   readonly api: Hono;
   readonly workshop: WorkshopId;
   readonly code: PairingCode;
-  /** Leaves word in the folder of where it is served, for the commands that ask it there. @throws StoreTrouble */
+  /** Leaves word in the folder of where it is served, for the commands that ask it there; on a full disk it goes without. */
   announce(address: string): void;
   close(): Promise<void>;
 };
@@ -41,12 +42,14 @@ export function servedFolder(folder: string, rates: Rates, report?: (line: strin
       workshop,
       code,
       announce(address) {
-        withdraw = announce(folder, { address, key });
+        asTheDiskLets(() => {
+          withdraw = announce(folder, { address, key });
+        });
       },
       async close() {
         withdraw();
         try {
-          devices.close();
+          asTheDiskLets(() => devices.close());
         } finally {
           await work.close();
         }
@@ -55,5 +58,14 @@ export function servedFolder(folder: string, rates: Rates, report?: (line: strin
   } catch (fault) {
     void work.close();
     throw fault;
+  }
+}
+
+/** What serving does not hang on: the journal is read and looked at also where the disk takes nothing more. */
+function asTheDiskLets(work: () => void): void {
+  try {
+    work();
+  } catch (fault) {
+    if (!(fault instanceof StoreTrouble)) throw fault;
   }
 }

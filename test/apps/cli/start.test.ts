@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -117,6 +117,16 @@ describe("the workshop that start serves", () => {
     expect(run.printed).not.toContain(key);
     run.process.kill("SIGTERM");
     await run.ended;
+  });
+
+  test("is served also where nothing can be left beside its journal, and stops: it stayed for ever, 2026-11", async () => {
+    const folder = fresh();
+    for (const name of ["server.json.part", "devices.json.part"]) mkdirSync(join(folder, name), { recursive: true });
+    const run = await started(node, [program, "start", "--port", "0", "--data", folder, "--json"], /\}\n$/);
+    expect((await fetch(JSON.parse(run.printed).address)).status).toBe(200);
+    expect(turnsleft(["pair", "--data", folder]).status).toBe(2);
+    run.process.kill("SIGTERM");
+    expect(await run.ended).toBe(0);
   });
 
   test("a place that cannot be one is told", () => {
