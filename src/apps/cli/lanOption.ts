@@ -54,11 +54,12 @@ function sentenceOf(fault: unknown): string {
 
 /** What the workshop's screen says of the local network. */
 export function lanLines({ addresses, trust, goodUntil }: OpenLan): readonly string[] {
-  const until = `with a certificate until ${goodUntil.toISOString().slice(0, 10)}, renewed by itself`;
-  if (trust === null) return ["In the local network, with the workshop's own certificate:", ...addresses];
+  const until = goodUntil.toISOString().slice(0, 10);
+  if (trust === null)
+    return [`In the local network, with the workshop's own certificate until ${until}:`, ...addresses];
   const { fingerprint, address, isNew } = trust;
   return [
-    `In the local network, ${until}:`,
+    `In the local network, with a certificate until ${until}, renewed by itself:`,
     ...addresses,
     `A telephone learns to trust it at ${address}`,
     `${isNew ? "NEW: every telephone has to learn it. " : ""}The fingerprint (SHA-256) that it must show then:`,

@@ -24,6 +24,8 @@ export type Answers = { readonly secure: Fetch; readonly plain: Fetch };
 /** As many lines as a workshop has screens, with room; and how long one may stand without a word. Judgement. */
 const MOST_LINES = 500;
 const FIRST_WORD_ms = 10_000;
+/** How long one may stand still later on; a page that listens is told something every fifteen seconds. Judgement. */
+const STILL_ms = 120_000;
 /** The first byte of a handshake. Source: RFC 8446, 5.1: ContentType handshake(22). */
 const HANDSHAKE = 22;
 
@@ -41,6 +43,8 @@ export async function listenOnLan(
     secure: secureServer({ cert: shown.certificate, key: shown.key }, getRequestListener(secure, options)),
     plain: plainServer(getRequestListener(plain, options)),
   };
+  // These two do not listen themselves, so that Node's own limits on slow requests do not run.
+  for (const it of Object.values(behind)) it.timeout = STILL_ms;
   const lines = new Set<Socket>();
   const door = doorOf((line) => {
     line.on("error", () => line.destroy());
