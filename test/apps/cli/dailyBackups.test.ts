@@ -174,7 +174,7 @@ describe("in a process of its own", () => {
     const { take, stop } = await apart();
     const daily = backupsOf(work, take);
     const made = daily.madeIfDue();
-    await expect.poll(() => existsSync(place)).toBe(true);
+    await expect.poll(() => existsSync(place), { timeout: 20_000 }).toBe(true);
     stop();
     await made;
     expect(lastBackupOf(folder)).toBeNull();
@@ -206,7 +206,9 @@ describe("start", () => {
       [program, "start", "--port", "0", "--data", folder, "--backups", place, "--json"],
       /\}\n$/,
     );
-    await expect.poll(run.complained).toContain(`turnsleft: Daily backup: ${place}: something is there already`);
+    await expect
+      .poll(run.complained, { timeout: 20_000 })
+      .toContain(`turnsleft: Daily backup: ${place}: something is there already`);
     const health = await fetch(`${JSON.parse(run.printed).address}health`);
     expect(await health.json()).toMatchObject({ status: "ok", backup: null });
     run.process.kill("SIGTERM");

@@ -14,6 +14,9 @@ beforeAll(async () => {
 });
 afterAll(() => served.close());
 
+/** As long as a machine that has much else to do may take. */
+const patient = { timeout: 20_000 };
+
 const folder = (): string => join(served.folder, "photos");
 const at = (name: string): string => `${served.address}api/photos${name === "" ? "" : `/${name}`}`;
 const ask = (name: string, asked: RequestInit = {}) =>
@@ -106,9 +109,9 @@ describe("what is refused is told in a sentence, and leaves nothing", () => {
     });
     asked.on("error", () => {});
     asked.write(bytes.subarray(0, bytes.length / 2));
-    await expect.poll(() => kept().some((it) => it.startsWith("incoming-"))).toBe(true);
+    await expect.poll(() => kept().some((it) => it.startsWith("incoming-")), patient).toBe(true);
     asked.destroy();
-    await expect.poll(() => kept().some((it) => it.startsWith("incoming-"))).toBe(false);
+    await expect.poll(() => kept().some((it) => it.startsWith("incoming-")), patient).toBe(false);
     expect((await ask(nameOf(bytes))).status).toBe(404);
   });
 
