@@ -1,11 +1,13 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { JobId, PersonId } from "../../../src/journal/facts/ids.ts";
 import { openToWrite } from "../../../src/stores/dataFolder.ts";
 import { photosIn } from "../../../src/stores/photoCopies.ts";
+import { started } from "../../browser/startedTurnsleft.ts";
 import { inPieces, nameOf, phonePhoto, plainPhoto, plainPng } from "../../stores/pictures.ts";
 import type { Run } from "./turnsleft.ts";
 
@@ -97,6 +99,41 @@ describe("photos go where the journal goes", () => {
       `4 photos in ${file(`${workshop}.photos`)}, 0 of them new there.`,
     );
   });
+});
+
+test("a server that is killed while a photo comes leaves nothing of it once it serves again", async () => {
+  const folder = file("killed");
+  const serve = () =>
+    started(
+      process.execPath,
+      ["dist/src/apps/cli/main.js", "start", "--port", "0", "--json", "--data", folder],
+      /\}\n$/,
+    );
+  const run = await serve();
+  const { address, pairing } = JSON.parse(run.printed);
+  const paired = await fetch(`${address}api/devices`, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify({ code: pairing.code, name: "phone" }),
+  });
+  const { token } = (await paired.json()) as { token: string };
+  const bytes = await plainPhoto(800, 600);
+  const asked = request(`${address}api/photos/${nameOf(bytes)}`, {
+    method: "PUT",
+    headers: { authorization: `Bearer ${token}`, "content-length": bytes.length },
+  });
+  asked.on("error", () => {});
+  asked.write(bytes.subarray(0, bytes.length / 2));
+  const photos = (): readonly string[] =>
+    existsSync(join(folder, "photos")) ? readdirSync(join(folder, "photos")) : [];
+  await expect.poll(() => photos().length, { timeout: 20_000 }).toBe(1);
+  run.process.kill("SIGKILL");
+  await run.ended;
+  expect(photos()).toEqual([expect.stringMatching(/^incoming-/)]);
+  const again = await serve();
+  expect(photos()).toEqual([]);
+  again.process.kill("SIGTERM");
+  expect(await again.ended).toBe(0);
 });
 
 describe("a damaged photo", () => {
