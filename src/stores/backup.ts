@@ -1,8 +1,9 @@
-import { closeSync, existsSync, openSync, renameSync, rmSync, statSync } from "node:fs";
+import { closeSync, existsSync, openSync, renameSync, statSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { StoreTrouble } from "../journal/storeTrouble.ts";
 import { journalIn } from "./dataFolder.ts";
 import { fileTroubleOf } from "./fileTrouble.ts";
+import { halfRemoved } from "./halfRemoved.ts";
 import { identityIn, newIdentity } from "./identity.ts";
 import { type Inspection, inspected, workshopsIn } from "./journalFile.ts";
 import { madeFolder } from "./madeFolder.ts";
@@ -73,7 +74,7 @@ async function copied(from: string, to: string, photos: PhotoFolder, there: Phot
     synced(dirname(resolve(to)));
     return { ...inspection, copied: copies, photosAt: there.folder, missing: missingOf(inspection.photos, there) };
   } catch (cause) {
-    rmSync(part, { force: true });
+    halfRemoved(part);
     throw fileTroubleOf(to, troubleOf(to, cause, statSync(from, { throwIfNoEntry: false })?.size));
   }
 }

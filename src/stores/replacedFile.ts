@@ -1,5 +1,6 @@
-import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import { closeSync, fsyncSync, openSync, renameSync, writeSync } from "node:fs";
 import { fileTroubleOf } from "./fileTrouble.ts";
+import { halfRemoved } from "./halfRemoved.ts";
 
 /**
  * Puts `text` in the place of what a file holds, all of it or nothing whatever comes in between, for its owner alone to read.
@@ -17,7 +18,7 @@ export function replaceFile(path: string, text: string): void {
     }
     renameSync(part, path);
   } catch (cause) {
-    rmSync(part, { force: true });
+    halfRemoved(part);
     throw fileTroubleOf(path, cause);
   }
 }

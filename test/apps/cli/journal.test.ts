@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DatabaseSync } from "@photostructure/sqlite";
@@ -85,6 +85,9 @@ describe("a mistake names the field, what was given and what is accepted", () =>
     expect(refused(3, "restore", "hollin-reach.backup", "--data", "hollin-reach")).toContain("nothing is overwritten");
     expect(refused(3, "demo", "--data", "hollin-reach")).toContain("nothing is overwritten");
     expect(existsSync(file("nowhere"))).toBe(false);
+    mkdirSync(file("odd.part"));
+    for (const command of ["backup", "export"])
+      expect(refused(3, command, "odd", "--data", "hollin-reach")).toContain("odd: it cannot be reached");
   });
 
   test("an export that was cut off, changed or forked adds nothing", () => {

@@ -1,4 +1,4 @@
-import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import { closeSync, existsSync, fsyncSync, openSync, renameSync, writeSync } from "node:fs";
 import { resolve } from "node:path";
 import type { Command } from "commander";
 import { photosNamed } from "../../../journal/photosNamed.ts";
@@ -7,6 +7,7 @@ import type { JournalStore } from "../../../journal/store.ts";
 import { StoreTrouble } from "../../../journal/storeTrouble.ts";
 import { openToRead, openToWrite } from "../../../stores/dataFolder.ts";
 import { fileTroubleOf } from "../../../stores/fileTrouble.ts";
+import { halfRemoved } from "../../../stores/halfRemoved.ts";
 import { type Exported, exportedIn, jsonLines, UnreadableLine } from "../../../stores/jsonLines.ts";
 import { copyPhotos, missingOf, type PhotosCopied, photosBeside, photosIn } from "../../../stores/photoCopies.ts";
 import { bytesOf, MOST_BYTES, type PhotoFolder } from "../../../stores/photoFolder.ts";
@@ -69,7 +70,7 @@ async function writeLines(
     copied = await copyPhotos(photos, there);
     renameSync(`${file}.part`, file);
   } catch (cause) {
-    rmSync(`${file}.part`, { force: true });
+    halfRemoved(`${file}.part`);
     throw fileTroubleOf(file, cause);
   }
   const { entries, owners } = JSON.parse(end).end;
