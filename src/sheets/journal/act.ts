@@ -92,6 +92,10 @@ const withoutGaps = (fact: PlainFact): PlainFact =>
 
 export const yesNo = { type: "choice", choices: ["yes", "no"] } as const;
 
+/** Where the first tap of a stepper begins: what a book says in the unit of the scale, else `otherwise`. Nothing stands there before. */
+export const startOf = (known: string | undefined, unit: string, otherwise: string): string =>
+  known?.endsWith(` ${unit}`) ? known.slice(0, -unit.length - 1) : otherwise;
+
 /** Some words of a hand's own. */
 export const ownWords = { type: "text", common: [] } as const;
 

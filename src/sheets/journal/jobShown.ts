@@ -74,14 +74,16 @@ export function jobShown(sheet: JobSheet, entries: readonly Entry[], shop: Shop,
       act: stepWords[next.step].act,
       about: next.port ? { type: "port", port: next.port } : next.unit ? ofUnit(next.unit) : machine,
     },
-    // What nobody may walk away from is under the thumb first.
-    subjects: subjects.toSorted((a, b) => Number(b.wall?.alarm ?? false) - Number(a.wall?.alarm ?? false)),
+    subjects: subjects.toSorted((a, b) => placeOf(a) - placeOf(b)),
     log: logShown(entries, shop, names),
   };
 }
 
 const machine: About = { type: "machine" };
 const ofUnit = (unit: string): About => ({ type: "unit", unit });
+
+/** What nobody may walk away from is under the thumb first, and what asks for nothing last. */
+const placeOf = ({ wall, first }: Subject): number => (wall?.alarm ? 0 : first.length > 0 ? 1 : 2);
 
 type Job = { readonly sheet: JobSheet; readonly wall: JobOnWall; readonly names: Names; readonly now: string };
 

@@ -5,7 +5,17 @@ import { levelsWith } from "../../mechanics/tables/levels.ts";
 import { choice, measured } from "../sums/sumField.ts";
 import { actMinds, actTitles, bookHint, portFieldWords } from "../words/actWords.ts";
 import { evidenceWords } from "../words/evidenceWords.ts";
-import { type Act, type ActForm, type Around, answerTo, ownWords, type PlainFact, saidYes, yesNo } from "./act.ts";
+import {
+  type Act,
+  type ActForm,
+  type Around,
+  answerTo,
+  ownWords,
+  type PlainFact,
+  saidYes,
+  startOf,
+  yesNo,
+} from "./act.ts";
 
 /** A pull: what was set and with which wrench, who pulled, whether it clicked. */
 export const torqueAct: Act = {
@@ -46,7 +56,7 @@ function torqueForm({ shop, about, today }: Around): ActForm {
     title: actTitles.torqued,
     minds: actMinds.torqued ?? [],
     fields: {
-      set: measured("N·m", 1, "30"),
+      set: measured("N·m", 1, startOf(figures[0]?.torque, "N·m", "30")),
       wrench: choice(...wrenches.map(({ instrument }) => instrument), noWrench),
       clicked: yesNo,
       pulledBy: choice(...persons.map(({ person }) => person)),

@@ -1,6 +1,7 @@
-import { choice, measured, type SumFields } from "../sums/sumField.ts";
+import type { UnitId } from "../../journal/facts/ids.ts";
+import { choice, measured, type SumField, type SumFields } from "../sums/sumField.ts";
 import { actMinds, actTitles, type UnitActName, unitFieldWords } from "../words/actWords.ts";
-import { type Act, type Around, answerTo, ownWords, saidYes, yesNo } from "./act.ts";
+import { type Act, type Around, answerTo, ownWords, saidYes, startOf, yesNo } from "./act.ts";
 
 const volumeBy = ["jug", "meter pump", "60 ml syringe"] as const;
 const levelBy = ["wire hook", "mirror", "finger", "finger, calibrated"] as const;
@@ -16,18 +17,24 @@ const seldom = ["temperature", "colour"];
 
 const unit = ({ about }: Around): string => (about.type === "unit" ? about.unit : "");
 
+/** Litres whose stepper begins at what the unit should hold. */
+const litresOf = (around: Around): SumField => {
+  const expected = around.sheet.units[unit(around) as UnitId]?.is?.expected;
+  return { ...litres, start: startOf(expected, "L", litres.start) };
+};
+
 /** What goes out of a unit and into it. */
 export const unitActs: Readonly<Record<UnitActName, Act>> = {
   drained: act(
     "drained",
-    {
-      out: litres,
+    (around) => ({
+      out: litresOf(around),
       how: choice(...volumeBy),
       temperature: degrees,
       metal: choice(...metals),
       water: choice(...waters),
       colour: ownWords,
-    },
+    }),
     (it, around) => ({
       type: "UnitDrained",
       unit: unit(around),
@@ -52,12 +59,12 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
   ),
 
   filled: {
-    form: ({ shop }) => ({
+    form: (around) => ({
       title: actTitles.filled,
       minds: actMinds.filled ?? [],
       fields: {
-        volume: litres,
-        called: { type: "text", common: Object.values(shop.stock.fluids).map(({ called }) => called) },
+        volume: litresOf(around),
+        called: { type: "text", common: Object.values(around.shop.stock.fluids).map(({ called }) => called) },
         how: choice(...volumeBy),
         temperature: degrees,
       },
@@ -88,13 +95,13 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
 
   level: act(
     "level",
-    {
+    () => ({
       right: yesNo,
       below: depth,
       how: choice(...levelBy),
       temperature: degrees,
       words: ownWords,
-    },
+    }),
     (it, around) => {
       it.want("right");
       return {
@@ -121,7 +128,7 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
 
   drawn: act(
     "drawn",
-    { out: measured("ml", 20, "60"), fell: measured("mm", 0.5, "5") },
+    () => ({ out: measured("ml", 20, "60"), fell: measured("mm", 0.5, "5") }),
     (it, around) => {
       it.want("out");
       return { type: "LevelDrawnDown", unit: unit(around), out: it.reading("out"), fell: it.reading("fell") };
@@ -133,15 +140,21 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
 /** A drum that nobody put on the shelf list: its name as it stands on it is what counts. */
 const noFluid = null;
 
-function act(name: UnitActName, fields: SumFields, read: Act["read"], texts: Act["texts"]): Act {
-  const form = {
-    title: actTitles[name],
-    minds: actMinds[name] ?? [],
-    fields,
-    words: unitFieldWords,
-    choiceWords: {},
-    given: {},
-    folded: Object.keys(fields).filter((it) => seldom.includes(it)),
+function act(name: UnitActName, fields: (around: Around) => SumFields, read: Act["read"], texts: Act["texts"]): Act {
+  return {
+    form: (around) => {
+      const asked = fields(around);
+      return {
+        title: actTitles[name],
+        minds: actMinds[name] ?? [],
+        fields: asked,
+        words: unitFieldWords,
+        choiceWords: {},
+        given: {},
+        folded: Object.keys(asked).filter((it) => seldom.includes(it)),
+      };
+    },
+    read,
+    texts,
   };
-  return { form: () => form, read, texts };
 }

@@ -170,6 +170,22 @@ test("a reading that is put right stands in its form without the unit of the sca
   });
 });
 
+test("the first tap of a stepper begins where a book stands, and nothing stands there before it", () => {
+  const job = {
+    ...around(port),
+    sheet: project(
+      jobSheet,
+      entries.filter((it) => it.job === "0413"),
+    ),
+  };
+  const torqued = actNamed("torqued").form(job);
+  expect(torqued.fields["set"]).toMatchObject({ start: "34" });
+  expect(torqued.words["set"]?.hint).toBe("Book: 34 N·m (service sheet).");
+  expect(torqued.given).toEqual({});
+  expect(actNamed("drained").form({ ...job, about: unit }).fields["out"]).toMatchObject({ start: "4.30" });
+  expect(actNamed("drained").form(around(unit)).fields["out"]).toMatchObject({ start: "1" });
+});
+
 describe("over the year of the invented workshop", () => {
   const ofJobs = entries.filter(({ job }) => job !== null);
 
