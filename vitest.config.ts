@@ -8,6 +8,8 @@ export default defineConfig({
     setupFiles: ["test/seed.ts"],
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // A machine that does other things besides is slow, not wrong.
+    expect: { poll: { timeout: 20_000 } },
     // One of two cores would stand idle otherwise, and a browser test mostly waits.
     maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [

@@ -101,6 +101,16 @@ describe("what was written is put right, and never taken out", () => {
   });
 });
 
+test("opened again after a dead battery, the same job stands there with the state of the machine on top", async () => {
+  const workshop = await servedWorkshop();
+  const { page, context } = await onJob(workshop, "0413");
+  await page.close();
+  const again = await context.newPage();
+  await again.goto(workshop.address);
+  await expect.poll(() => again.locator(".wall-sign").textContent()).toMatch(/Do not start/);
+  expect(await again.locator("#job").textContent()).toContain("Family car");
+});
+
 test("two tabs of one device write one after the other, and each shows what the other wrote", async () => {
   const workshop = await servedWorkshop();
   const { page, context } = await onJob(workshop, "0413");
