@@ -1,5 +1,5 @@
 import { periodsAlong } from "./axisPeriods.ts";
-import { standingOut } from "./foreground.ts";
+import { type Standing, standingOut } from "./foreground.ts";
 import type { Point, ThreadGuess } from "./frame.ts";
 import { linesAround } from "./lockInMap.ts";
 import type { Photo } from "./photo.ts";
@@ -18,10 +18,11 @@ export function foundThread(photo: Photo): ThreadReading | null {
   const search = searching(photo);
   for (const planes of [small, halved(small)])
     for (const place of linedPlaces(planes)) if (search.enough(linesAround(planes, place))) return search.best();
-  for (const { frame, halfLength, halfWidth } of standingOut(halved(small))) {
-    const guesses = periodsAlong(photo, frame, halfLength, halfWidth, [0.6 * halfWidth, halfWidth]);
-    for (const guess of guesses.slice(0, MOST_GUESSES)) if (search.enough(guess)) return search.best();
-  }
+  for (const it of standingOut(halved(small)))
+    for (const { frame, halfLength, halfWidth } of [it, acrossIt(it)]) {
+      const guesses = periodsAlong(photo, frame, halfLength, halfWidth, [0.6 * halfWidth, halfWidth]);
+      for (const guess of guesses.slice(0, MOST_GUESSES)) if (search.enough(guess)) return search.best();
+    }
   return search.best();
 }
 
@@ -32,17 +33,27 @@ export function threadAlong(photo: Photo, [a, b]: DrawnLine): ThreadReading | nu
   const frame = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, ux: (b.x - a.x) / length, uy: (b.y - a.y) / length };
   const halves = [0.22, 0.36, 0.6].map((share) => share * length);
   const search = searching(photo);
-  for (const guess of periodsAlong(photo, frame, length / 2, 0.6 * length, halves).slice(0, 2 * MOST_GUESSES))
+  for (const guess of periodsAlong(photo, frame, length / 2, 0.6 * length, halves).slice(0, 16))
     if (search.enough(guess)) break;
   return search.best();
 }
 
+/** A short thread under a wide flange lies across what stands out. */
+const acrossIt = ({ frame, halfLength, halfWidth }: Standing): Standing => ({
+  frame: { ...frame, ux: -frame.uy, uy: frame.ux },
+  halfLength: halfWidth,
+  halfWidth: halfLength,
+});
+
 /** Long side of the picture that a thread is looked for in, pixels. */
 const SEARCHED = 800;
-const MOST_GUESSES = 10;
+const MOST_GUESSES = 8;
 /** A reading this clear needs no other beside it; one below the lesser figure may be half of the true period. */
 const CLEAR = 2.6;
 const DOUBTFUL = 0.6;
+
+/** A head or a finger beside the thread makes a guess too wide. */
+const narrower = [1, 0.65, 0.43] as const;
 
 /** How clear a reading is, for choosing between readings of one photo: likeness of its turns, less what speaks against it. */
 function clarity(it: ThreadReading): number {
@@ -60,8 +71,11 @@ function searching(photo: Photo) {
   const read = (guess: ThreadGuess): ThreadReading | null => {
     if (tried.some((it) => alike(it, guess))) return null;
     tried.push(guess);
-    const traced = tracedThread(photo, guess);
-    const reading = traced && threadReading(traced);
+    const reading = narrower.reduce<ThreadReading | null>((found, share) => {
+      if (found) return found;
+      const traced = tracedThread(photo, { ...guess, halfWidth: share * guess.halfWidth });
+      return traced && threadReading(traced);
+    }, null);
     if (reading && (!best || clarity(reading) > clarity(best))) best = reading;
     return reading;
   };

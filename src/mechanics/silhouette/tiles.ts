@@ -105,7 +105,8 @@ function strongestWave(re: Float64Array, im: Float64Array, sign: 1 | -1): Omit<L
       const mirrored = ((TILE - ky) % TILE) * TILE + ((TILE - kx) % TILE);
       const a = (re[at] as number) + sign * (re[mirrored] as number);
       const b = (im[at] as number) - sign * (im[mirrored] as number);
-      const value = ((a * a + b * b) / 4) * k;
+      // The rim of a head has all waves in it, the power of each falling with its square.
+      const value = ((a * a + b * b) / 4) * k * k;
       power[at] = value;
       if (k >= LEAST_CYCLES && k <= MOST_CYCLES) total += value;
     }

@@ -102,6 +102,7 @@ test("a fault of ours is told to the terminal by its place, and to nobody by its
     workshop,
     store: watchedStore(broken),
     cards: sqlCards(database, workshop),
+    photos: photosIn(folder),
     devices: pairedDevices(folder, () => new Date()),
     code: pairingCode(() => 0),
     pins: pinsIn(folder, () => 0),
