@@ -41,7 +41,8 @@ describe("overrides and PINs", () => {
     expect(await set("1234")).toMatchObject({ status: 403, body: { error: "wrong pin", wait_s: 0 } });
     expect((await set("83920175", "4711")).status).toBe(204);
     expect((await here.ask("GET", "/pin", token)).body).toEqual({ persons: ["jory"] });
-    expect(textIn(here.folder, "pins.json")).not.toMatch(/4711|83920175/);
+    // Four digits may stand in a hash by chance, eight do not.
+    expect(textIn(here.folder, "pins.json")).not.toMatch(/"4711"|83920175/);
     expect(statSync(join(here.folder, "pins.json")).mode & 0o777).toBe(0o600);
     for (const pin of ["123", "1234567890123", "12a4", 4711])
       expect((await here.ask("POST", "/pin", token, { person: "sefa", pin })).status).toBe(400);
