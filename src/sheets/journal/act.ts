@@ -2,6 +2,7 @@ import type { Fact } from "../../journal/facts/fact.ts";
 import type { PersonId } from "../../journal/facts/ids.ts";
 import type { JobSheet } from "../../journal/job/jobSheet.ts";
 import type { Shop } from "../../journal/shop/shop.ts";
+import { isDay } from "../sums/closedAt.ts";
 import type { SumFields, SumTexts } from "../sums/sumField.ts";
 import { type Typed, typed } from "../sums/typed.ts";
 import type { FieldWords } from "../words/fieldWords.ts";
@@ -21,6 +22,8 @@ export type Around = {
   readonly about: About;
   readonly by: PersonId;
   readonly today: string;
+  /** The moment, in UTC. */
+  readonly now: string;
   /** A few letters and digits that nobody else draws, for a new identity. */
   readonly fresh: string;
 };
@@ -104,9 +107,6 @@ export function dayIn(it: Typed, name: string): string | null {
   const day = it.text(name);
   return day === null || isDay(day) ? day : it.refuse(name, "a day, as 2026-06-01");
 }
-
-const isDay = (text: string): boolean =>
-  /^\d{4}-\d\d-\d\d$/.test(text) && Number.isFinite(Date.parse(text)) && new Date(text).toISOString().startsWith(text);
 
 /** The answer to a question of yes or no; null where nobody answered. */
 export const answerTo = (it: Typed, name: string): boolean | null => {

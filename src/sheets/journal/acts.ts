@@ -30,7 +30,7 @@ const firstAtPort: Readonly<Record<PortState, readonly PortActName[]>> = {
   out: ["washersOut", "turns", "washersIn", "byHand"],
   "by hand": ["torqued", "out", "letGo"],
   "let go": ["turns", "out"],
-  torqued: ["dry", "checked", "letGo"],
+  torqued: ["dry", "checked", "cure", "letGo"],
   "dry-checked": ["checked", "loose"],
 };
 

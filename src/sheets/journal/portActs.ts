@@ -1,6 +1,7 @@
 import { choice, measured, type SumFields } from "../sums/sumField.ts";
 import { actMinds, actTitles, type PortActName, portFieldWords } from "../words/actWords.ts";
 import { type Act, type ActForm, type Around, answerTo, dayIn, ownWords, saidYes, yesNo } from "./act.ts";
+import { cureAct } from "./cureAct.ts";
 import { torqueAct } from "./torqueAct.ts";
 
 const hardness = ["by hand", "easy", "normal", "very tight"] as const;
@@ -125,6 +126,8 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
     },
     (fact) => (fact.type === "PortDryChecked" ? { dry: saidYes(fact.dry), after: fact.after, how: fact.how } : null),
   ),
+
+  cure: cureAct,
 
   held: act(
     "held",

@@ -16,6 +16,7 @@ export type PortActName =
   | "dry"
   | "checked"
   | "closed"
+  | "cure"
   | "held"
   | "holdEnded";
 export type UnitActName = "drained" | "filled" | "level" | "drawn";
@@ -37,6 +38,7 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   dry: "Looked for drips",
   checked: "Second pair of eyes",
   closed: "Found closed",
+  cure: "Sealant closed",
   held: "Held for now",
   holdEnded: "No longer held for now",
   drained: "Drained",
@@ -63,6 +65,10 @@ export const actMinds: { readonly [N in ActName]?: readonly string[] } = {
   filled: ["Does the name on the drum match the unit's sheet, and is this the right unit?"],
   torqued: ["Gloves off the scale: number, wrench, seal and thread condition read once more."],
   held: minding("do not start"),
+  cure: [
+    ...minding("sealant on skin", "cure before it runs"),
+    "The label must name this fluid: gear oil softens ordinary silicone.",
+  ],
   letGo: ["Stop here, and never a bit more: count the turns that are left before any pull."],
   left: ["Locked, on a trailer or by hand: it does not run."],
 };
@@ -88,6 +94,8 @@ export const portFieldWords = {
   turned: { label: "Turned on by" },
   dry: { label: "Is it dry?" },
   by: { label: "What is in the hole?" },
+  sealant: { label: "Which tube?" },
+  ago: { label: "Closed before now by" },
   until: { label: "Until which day?", hint: "As 2026-06-01." },
   after: { label: "After" },
   how: { label: "Seen by" },

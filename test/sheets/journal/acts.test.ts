@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { demoJournal } from "../../../src/demo/demoJournal.ts";
+import { cures } from "../../../src/demo/weighing.ts";
 import type { Entry } from "../../../src/journal/entry.ts";
 import type { Fact } from "../../../src/journal/facts/fact.ts";
 import { jobSheet } from "../../../src/journal/job/jobSheet.ts";
@@ -24,6 +25,7 @@ const around = (about: About, by = "jory", today = "2026-11-25"): Around => ({
   about,
   by: by as never,
   today,
+  now: "2026-11-25T10:40:00Z",
   fresh: "k3f7",
 });
 const port: About = { type: "port", port: "family-sump" };
@@ -132,6 +134,35 @@ describe("what cannot be read is named by its field, and nothing is made of it",
     expect(it.ok ? [] : it.problems.map(({ field, given }) => [field, given])).toEqual(
       ["set", "wrench", "clicked", "pulledBy"].map((field) => [field, "nothing"]),
     );
+  });
+});
+
+describe("a bead that was closed", () => {
+  const texts = { sealant: "S-A", bead: "3", open: "one", temperature: "9", humidity: "70" };
+
+  test("freezes the same two clocks as the bench of cures, wherever it is closed", () => {
+    const closedAt = "2026-11-25T10:40:00.000Z";
+    for (const [temperature, humidity] of [
+      ["9", "70"],
+      ["23", "50"],
+      ["-2", "85"],
+    ] as const) {
+      const it = read("cure", { ...texts, temperature, humidity });
+      const bench = cures(`${temperature} °C`, `${humidity} %`, "family-sump", closedAt);
+      expect(it).toEqual({ ok: true, facts: [{ ...bench, bead: "3 mm" }] });
+    }
+  });
+
+  test("waits for its label where that is longer, and counts from when it was closed", () => {
+    const thin = read("cure", { ...texts, bead: "1", temperature: "23", humidity: "50", ago: "30" });
+    expect(thin).toMatchObject({
+      facts: [{ closedAt: "2026-11-25T10:10:00.000Z", earliest: "2026-11-26T10:10:00.000Z" }],
+    });
+  });
+
+  test("is refused in air that no bay has, by the field", () => {
+    const it = read("cure", { ...texts, temperature: "90", humidity: "150" });
+    expect(it.ok ? [] : it.problems.map(({ field }) => field)).toEqual(["temperature", "humidity"]);
   });
 });
 

@@ -98,6 +98,7 @@ const aroundOf = ({ reader }: Keeper, { job, about, by }: Omit<Draft, "overrides
   about,
   by: by as never,
   today: today(),
+  now: new Date().toISOString(),
   fresh: fresh(),
 });
 
