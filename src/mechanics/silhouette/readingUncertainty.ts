@@ -11,7 +11,7 @@ export function ratioUncertainty(it: ThreadReading): number {
   const parts = {
     phase: Math.max(it.periodError, (PHASE_WEIGHT * it.phaseRms) / Math.max(1, it.turns)),
     scatter: (EDGE_WEIGHT * it.edgeScatter_px) / it.width_px,
-    blur: Math.max(LEAST_BLUR, 0.35 * (it.soft - SHARP), 0.3 * it.gap) * share,
+    blur: Math.max(LEAST_BLUR, 0.35 * (it.soft - SHARP), 0.5 * it.gap) * share,
     sides: 0.35 * it.sidesDiffer,
     tilt: tiltUncertainty(it),
     rest: REST,
@@ -41,7 +41,8 @@ const SHARP = 0.14;
 /** Perspective, lens and everything that no picture shows. */
 const REST = 0.004;
 const UNKNOWN_TILT = 0.01;
-const TRUSTED_FIT = 0.88;
+/** Below this the bulge that is fitted is often that of a glint or of nothing, and would be corrected by wrongly. */
+const TRUSTED_FIT = 0.94;
 /** 7 and 23 degrees: below the bulge of the lines is too slight to correct by, above it says too little. */
 const LEAST_SINE = 0.122;
 const MOST_SINE = 0.391;

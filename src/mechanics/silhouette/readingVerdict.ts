@@ -56,4 +56,4 @@ const outOfStep = ({ halfPhaseOff, swing }: ThreadReading, most: number): boolea
 const MOST_OBLIQUE = Math.sin((15 * Math.PI) / 180);
 
 const seenObliquely = (it: ThreadReading): boolean =>
-  it.helixFit > 0.88 && Math.abs(it.lead) > 0.6 && Math.abs(it.lead) < 1.6 && Math.abs(it.oblique) > MOST_OBLIQUE;
+  it.helixFit > 0.94 && Math.abs(it.lead) > 0.6 && Math.abs(it.lead) < 1.6 && Math.abs(it.oblique) > MOST_OBLIQUE;
