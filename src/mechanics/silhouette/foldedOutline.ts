@@ -73,6 +73,7 @@ function harmonic(edges: readonly number[], scale: number): FoldedOutline {
 
 const BINS = 16;
 
+/** The median over the turns of what each shows: a finger over one of them does not count. */
 function fold(
   { columns, raw, step, s0 }: Strip,
   period: number,
@@ -81,19 +82,31 @@ function fold(
 ): readonly Float64Array[] {
   const low = Math.max(0, Math.ceil((from - s0) / step));
   const high = Math.min(columns - 1, Math.floor((to - s0) / step));
+  const rows = last - first + 1;
+  const turnOf = (i: number): number => Math.floor((s0 + i * step) / period);
+  const [firstTurn, turns] = [turnOf(low), turnOf(high) - turnOf(low) + 1];
   return raw.map((plane) => {
-    const sums = new Float64Array((last - first + 1) * BINS);
-    const counts = new Float64Array(BINS);
+    const sums = new Float64Array(turns * rows * BINS);
+    const counts = new Float64Array(turns * BINS);
     for (let i = low; i <= high; i++) {
-      const turns = (s0 + i * step) / period;
-      const bin = Math.min(BINS - 1, Math.floor((turns - Math.floor(turns)) * BINS));
-      counts[bin] = (counts[bin] as number) + 1;
-      for (let row = first; row <= last; row++) {
-        const to = (row - first) * BINS + bin;
-        sums[to] = (sums[to] as number) + (plane[row * columns + i] as number);
+      const place = (s0 + i * step) / period;
+      const turn = Math.floor(place) - firstTurn;
+      const bin = Math.min(BINS - 1, Math.floor((place - Math.floor(place)) * BINS));
+      counts[turn * BINS + bin] = (counts[turn * BINS + bin] as number) + 1;
+      for (let row = 0; row < rows; row++) {
+        const to = (turn * rows + row) * BINS + bin;
+        sums[to] = (sums[to] as number) + (plane[(first + row) * columns + i] as number);
       }
     }
-    return sums.map((it, i) => it / Math.max(1, counts[i % BINS] as number));
+    return Float64Array.from({ length: rows * BINS }, (_, at) => {
+      const [row, bin] = [Math.floor(at / BINS), at % BINS];
+      const seen: number[] = [];
+      for (let turn = 0; turn < turns; turn++) {
+        const count = counts[turn * BINS + bin] as number;
+        if (count > 0) seen.push((sums[(turn * rows + row) * BINS + bin] as number) / count);
+      }
+      return quantile(seen, 0.5);
+    });
   });
 }
 
