@@ -1,11 +1,11 @@
 import type { DrawnThread } from "../../mechanics/silhouette/threadReading.ts";
 
-/** A photo as an address (a file, or its own bytes), and its size in pixels. */
-export type ShownPhoto = { readonly href: string; readonly width: number; readonly height: number };
+/** A photo as an address (a file, or its own bytes; null where it lies beneath already), and its size in pixels. */
+export type ShownPhoto = { readonly href: string | null; readonly width: number; readonly height: number };
 
 /** The crest ticks and the two crest lines over the photo they were read from, so that a person sees a wrong fit at once. */
 export function PhotoOverlay({ photo, drawn }: { readonly photo: ShownPhoto; readonly drawn: DrawnThread | null }) {
-  const box = drawn ? around(drawn, photo) : { x: 0, y: 0, width: photo.width, height: photo.height };
+  const box = shownPart(photo, drawn);
   const letter = Math.max(box.width, box.height) / 42;
   return (
     <svg
@@ -18,23 +18,32 @@ export function PhotoOverlay({ photo, drawn }: { readonly photo: ShownPhoto; rea
       <desc>
         {drawn ? `${drawn.ticks.length} crests found, and a line along the crests of either side` : "No thread found"}
       </desc>
-      <image href={photo.href} x={0} y={0} width={photo.width} height={photo.height} />
+      {photo.href !== null && <image href={photo.href} x={0} y={0} width={photo.width} height={photo.height} />}
       {drawn && <Found drawn={drawn} letter={letter} />}
     </svg>
   );
 }
 
+/** The part of the photo that is shown: the thread that was found and what is around it, or all of it. */
+export const shownPart = ({ width, height }: Omit<ShownPhoto, "href">, drawn: DrawnThread | null) =>
+  drawn ? around(drawn, { width, height }) : { x: 0, y: 0, width, height };
+
 function Found({ drawn: { lines, ticks }, letter }: { readonly drawn: DrawnThread; readonly letter: number }) {
+  const width = (share: number): string => (share * letter).toFixed(2);
   const rail = lines.map(([a, b]) => `M${place(a)}L${place(b)}`).join("");
   const marks = ticks.map((tick) => mark(tick, lines, 0.9 * letter)).join("");
   return (
     <g>
-      <path class="halo line" d={rail + marks} />
-      <path class="thin line stop-edge" d={rail} />
-      <path class="flank line stop-edge" d={marks} />
+      <path class="line" stroke={BENEATH} stroke-width={width(0.3)} d={rail + marks} />
+      <path class="line" stroke={MARK} stroke-width={width(0.06)} d={rail} />
+      <path class="line" stroke={MARK} stroke-width={width(0.12)} d={marks} />
     </g>
   );
 }
+
+/** A photo does not change with the theme, and so its marks do not either. */
+const BENEATH = "#ffffff";
+const MARK = "#b0101f";
 
 type Place = { readonly x: number; readonly y: number };
 
@@ -54,7 +63,7 @@ function mark(tick: Place, lines: DrawnThread["lines"], length: number): string 
 }
 
 /** The thread with as much around it as it is long, within the photo. */
-function around({ lines }: DrawnThread, { width, height }: ShownPhoto) {
+function around({ lines }: DrawnThread, { width, height }: Omit<ShownPhoto, "href">) {
   const points = lines.flat();
   const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
   const size = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));

@@ -8,6 +8,8 @@ export const threadFields = {
   gaps: measured("", 1, "8"),
   along: measured("mm", 0.5, "12"),
   counted: choice("gaps", "crests"),
+  photoPitch: measured("mm", 0.01, "1.5"),
+  photoSpread: measured("mm", 0.01, "0.03"),
   seats: measured("mm", 0.25, "1.5"),
   seatsNot: measured("mm", 0.25, "1.25"),
   bore: measured("mm", 0.05, "18.4"),

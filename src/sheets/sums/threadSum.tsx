@@ -1,5 +1,7 @@
 import { render } from "preact-render-to-string";
-import type { Quantity } from "../../mechanics/quantity/quantity.ts";
+import { normal } from "../../mechanics/quantity/distribution.ts";
+import { type Quantity, reading, valueIn } from "../../mechanics/quantity/quantity.ts";
+import { mm } from "../../mechanics/quantity/unit.ts";
 import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
 import { knownDesignation } from "../../mechanics/threads/namingCandidates.ts";
 import type { ThreadEvidence } from "../../mechanics/threads/namingEvidence.ts";
@@ -91,6 +93,8 @@ function evidenceOf(it: Typed): readonly ThreadEvidence[] {
   const [travel, grown, over] = [length("travel", "l"), length("grown", "dd"), length("grownOver", "l")];
   const [hexagon, sister] = [length("hexagon", "s"), length("sister", "s")];
   const [seats, seatsNot, mesh] = [leaf(it, "seats"), leaf(it, "seatsNot"), meshFelt(it)];
+  const [pitch, spread] = [length("photoPitch", "P"), length("photoSpread", "U")];
+  both(it, "photoPitch", "photoSpread");
   both(it, "gaps", "along");
   both(it, "turns", "travel");
   both(it, "grown", "grownOver");
@@ -98,6 +102,7 @@ function evidenceOf(it: Typed): readonly ThreadEvidence[] {
   return [
     outside && outsideRead(outside, it.text("crests") === "worn", ordinaryWear),
     gaps && along && gapsRead(gaps, along),
+    pitch && spread && { type: "pitch" as const, pitch: pitchOf(pitch.length, spread.length) },
     seats && leafRead(seats, true),
     seatsNot && leafRead(seatsNot, false),
     bore && boreRead(bore),
@@ -107,6 +112,10 @@ function evidenceOf(it: Typed): readonly ThreadEvidence[] {
     hexagon && sister && hexagonsRead(hexagon, sister),
   ].filter((piece) => piece != null && piece !== 0);
 }
+
+/** A pitch from a photo with its expanded uncertainty, of two standard ones. */
+const pitchOf = (pitch: Quantity, spread: Quantity): Quantity =>
+  reading("P", normal(valueIn(mm, pitch), valueIn(mm, spread) / 2), mm, "photoPitch", "a photo");
 
 /** Where one of two that belong together is given, the other is wanted. */
 function both(it: Typed, ...names: readonly [ThreadField, ThreadField]): void {

@@ -1,16 +1,25 @@
 import { standardUncertainty, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { mm } from "../../mechanics/quantity/unit.ts";
 import type { PhotoAgain, PhotoAnswer, PhotoTold } from "../../mechanics/silhouette/photoPitch.ts";
-import { separatingSentence } from "./separatingWords.ts";
+import type { ThreadNaming } from "../../mechanics/threads/threadName.ts";
+import { leafMarked, separatingSentence } from "./separatingWords.ts";
 import { candidateReasons, candidatesBeside, namingSentence, spinFirst } from "./threadWords.ts";
 
 /** How far this has been tried. */
-const photoTested = "Tested on rendered photos, not yet on photos of known parts: hold a pitch gauge to it.";
+export const photoTested = "Tested on rendered photos, not yet on photos of known parts: hold a pitch gauge to it.";
 
-/** The answer first, then what was read, what else fits, and what to mind. */
-export function photoLines(answer: PhotoAnswer): readonly string[] {
+/** The answer first (`byDiameter` names by the diameter alone), then what was read, what else fits, and what to mind. */
+export function photoLines(answer: PhotoAnswer, byDiameter: ThreadNaming): readonly string[] {
+  const checks = ["", "Pitch gauge, of threads of this diameter", ...gaugeChecks(byDiameter).map((it) => `  ${it}`)];
   if (answer.verdict === "again")
-    return ["Take another photo.", ...photoReasons(answer).map((it) => `  ${it}`), "", "Mind", `  ${photoTested}`];
+    return [
+      "Take another photo.",
+      ...photoReasons(answer).map((it) => `  ${it}`),
+      ...checks,
+      "",
+      "Mind",
+      `  ${photoTested}`,
+    ];
   const { naming, evidence } = answer;
   const shown = candidatesBeside(naming);
   const width = Math.max(...shown.map(({ designation }) => designation.length));
@@ -25,6 +34,7 @@ export function photoLines(answer: PhotoAnswer): readonly string[] {
     "",
     "Next",
     `  ${separatingSentence(naming)}`,
+    ...checks,
     "",
     "Mind",
     `  ${photoTested}`,
@@ -32,24 +42,37 @@ export function photoLines(answer: PhotoAnswer): readonly string[] {
   ];
 }
 
-const verdictWord = ({ verdict }: PhotoAnswer): string =>
+export const verdictWord = ({ verdict }: PhotoAnswer): string =>
   ({ certain: "Certain, as far as a photo goes", likely: "Likely", again: "Take another photo" })[verdict];
 
 /** "Pitch in the photo: 1.51 ± 0.02 mm." The figure after ± is two standard uncertainties. */
-const photoPitchSentence = ({ pitch }: PhotoTold): string =>
+export const photoPitchSentence = ({ pitch }: PhotoTold): string =>
   `Pitch in the photo: ${valueIn(mm, pitch).toFixed(2)} ± ${(2000 * standardUncertainty(pitch)).toFixed(2)} mm.`;
 
 /** What speaks against the reading, each with what would help. */
 export const photoReasons = ({ reasons }: PhotoAnswer): readonly string[] => reasons.map((it) => reasonWords[it]);
 
 /** Which way it turns and whether it tapers, where the photo shows it. */
-function alsoSeen({ hand, tapers }: PhotoTold): readonly string[] {
+export function alsoSeen({ hand, tapers }: PhotoTold): readonly string[] {
   return [
     ...(hand === "left" ? ["Its lines run like those of a left-hand thread: look before you turn it."] : []),
     ...(tapers
       ? ["Its crests are not parallel: a taper thread, or not seen from the side. Caliper it at two places."]
       : []),
   ];
+}
+
+/**
+ * The pitches that threads of a diameter have, likeliest first, each with the leaf that would sit; `naming` is by the
+ * diameter alone.
+ */
+export function gaugeChecks({ candidates }: ThreadNaming): readonly string[] {
+  const fits = candidates.filter(({ pieces }) => pieces.every(({ explainedBy }) => explainedBy === "thread"));
+  const pitches = [...new Set(fits.map(({ thread }) => leafMarked(thread.P_mm)))].slice(0, 6);
+  return pitches.map((leaf) => {
+    const names = fits.filter(({ thread }) => leafMarked(thread.P_mm) === leaf).map(({ designation }) => designation);
+    return `leaf ${leaf} sits without light: ${names.slice(0, 3).join(" or ")}`;
+  });
 }
 
 const reasonWords: Readonly<Record<PhotoAgain["reasons"][number], string>> = {

@@ -24,7 +24,7 @@ function how(by: SeparatingMeasurement): string {
     case "spin a known plug":
       return `Spin a known ${by.known} into the hole by hand, ${by.freeTurns} easy turns speak for it and tight sooner means stop`;
     case "pitch gauge":
-      return `Lay in the leaves ${by.leaves_mm.map(leaf).join(" and ")}, which one sits without light`;
+      return `Lay in the leaves ${by.leaves_mm.map(leafMarked).join(" and ")}, which one sits without light`;
     case "bore":
       return "Inside jaws at the mouth of the hole, the narrowest reading";
     default:
@@ -33,7 +33,7 @@ function how(by: SeparatingMeasurement): string {
 }
 
 /** A leaf as it is marked: a pitch in mm, or threads to the inch, which no metric pitch comes near. */
-function leaf(P_mm: number): string {
+export function leafMarked(P_mm: number): string {
   const perInch = 25.4 / P_mm;
   const marked = Math.round(2 * perInch) / 2;
   return Math.abs(perInch - marked) < 1e-3 ? `${marked}/in` : `${Number(P_mm.toFixed(3))} mm`;

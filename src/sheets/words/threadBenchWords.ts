@@ -8,6 +8,8 @@ export const threadFieldWords = {
   gaps: { label: "Gaps on a rule", hint: 'Light behind. 0 on a crest; the next crest is "one".' },
   along: { label: "They reach to" },
   counted: { label: "What was counted?", hint: "Crests are one more than gaps." },
+  photoPitch: { label: "Pitch in the photo" },
+  photoSpread: { label: "Give or take", hint: "19 times of 20." },
   seats: { label: "Gauge leaf that seats", hint: 'No light under its teeth. In mm, or as "18/in".' },
   seatsNot: { label: "Leaf that does not seat", hint: "Light under its teeth." },
   bore: { label: "Hole, across its mouth", hint: "Inside jaws, the narrowest." },
@@ -26,6 +28,7 @@ export type ThreadField = keyof typeof threadFieldWords;
 
 export const threadParts = {
   plug: "Plug on caliper and rule",
+  photo: "From a photo",
   gauge: "Pitch gauge",
   hand: "Turned in by hand",
   hole: "Hole and travel",

@@ -5,7 +5,9 @@ import { working } from "../../../mechanics/quantity/working.ts";
 import type { DrawnLine } from "../../../mechanics/silhouette/foundThread.ts";
 import { type PhotoAnswer, threadFromPhoto } from "../../../mechanics/silhouette/photoPitch.ts";
 import type { DrawnThread } from "../../../mechanics/silhouette/threadReading.ts";
+import { ordinaryWear, outsideRead } from "../../../mechanics/threads/namingReadings.ts";
 import { oddsOfFirst } from "../../../mechanics/threads/namingWorking.ts";
+import { threadCandidates } from "../../../mechanics/threads/threadName.ts";
 import { photoSvg } from "../../../sheets/answer/photoSvg.tsx";
 import { photoLines, photoReasons } from "../../../sheets/words/photoWords.ts";
 import { separatingSentence } from "../../../sheets/words/separatingWords.ts";
@@ -52,7 +54,7 @@ async function answer(file: string, options: Options): Promise<void> {
     writeSvg(options.svg, photoSvg({ href: await asAddress(), width, height }, found.reading?.drawn ?? null));
   const steps = found.verdict === "again" ? [] : working(found.pitch, oddsOfFirst(found.naming));
   print(options.json ?? false, { ...documentOf(found), working: steps }, [
-    ...photoLines(found),
+    ...photoLines(found, threadCandidates([outsideRead(outside, false, ordinaryWear)])),
     ...(options.working && steps.length > 0 ? ["", "Working", ...workingLines(steps)] : []),
   ]);
 }

@@ -27,6 +27,11 @@ export function sumPage(bench: SumBench): ComponentType {
           {bench.parts.map((part) => (
             <Part key={part.id} bench={bench} state={state} part={part} />
           ))}
+          {bench.further && (
+            <Fold state={state} part={bench.further}>
+              {state.opened.value.has(bench.further.id) && <bench.further.Page />}
+            </Fold>
+          )}
           <Anew state={state} />
         </div>
         <div class="outcome">
@@ -74,7 +79,11 @@ function Part({ bench, state, part }: Props & { readonly part: SumPart }) {
 }
 
 /** A part that may be folded away; whether it was open is kept with the bench. */
-function Fold(props: { readonly state: SumState; readonly part: SumPart; readonly children: ComponentChildren }) {
+function Fold(props: {
+  readonly state: SumState;
+  readonly part: Pick<SumPart, "id" | "title">;
+  readonly children: ComponentChildren;
+}) {
   const { state, part, children } = props;
   const { opened } = state;
   return (

@@ -1,3 +1,4 @@
+import type { ComponentType } from "preact";
 import type { SumName } from "../../../sheets/sums/sumAnswer.ts";
 import type { SumFields } from "../../../sheets/sums/sumField.ts";
 import type { FieldWords } from "../../../sheets/words/fieldWords.ts";
@@ -20,6 +21,8 @@ export type SumBench = {
   readonly fields: SumFields;
   readonly words: Readonly<Record<string, FieldWords>>;
   readonly choiceWords: Readonly<Record<string, string>>;
+  /** A further part that folds, with a page of its own that is fetched once it is opened. */
+  readonly further?: { readonly id: string; readonly title: string; readonly Page: ComponentType };
   /** What stands in the answer's place on an empty bench. */
   readonly start: string;
   /** Whether a field is asked for, by what was given in the others. */

@@ -5,9 +5,10 @@ import {
   threadParts,
   threadStart,
 } from "../../../sheets/words/threadBenchWords.ts";
+import { lazily } from "../kit/lazily.tsx";
 import { sumPage } from "./SumPage.tsx";
 
-const folded = (id: Exclude<keyof typeof threadParts, "plug">, ...fields: readonly string[]) => ({
+const folded = (id: Exclude<keyof typeof threadParts, "plug" | "photo">, ...fields: readonly string[]) => ({
   id,
   title: threadParts[id],
   folds: true,
@@ -22,12 +23,25 @@ export const ThreadPage = sumPage({
   start: threadStart,
   filled: {},
   parts: [
-    { id: "plug", title: threadParts.plug, folds: false, fields: ["outside", "crests", "gaps", "along", "counted"] },
+    {
+      id: "plug",
+      title: threadParts.plug,
+      folds: false,
+      fields: ["outside", "crests", "gaps", "along", "counted", "photoPitch", "photoSpread"],
+    },
     folded("gauge", "seats", "seatsNot"),
     folded("hand", "turned", "felt", "meshTurns", "meshIn"),
     folded("hole", "bore", "turns", "travel"),
     folded("taper", "grown", "grownOver"),
     folded("foreign", "hexagon", "sister"),
   ],
-  asks: (field, text) => (field !== "crests" || text("outside") !== "") && (field !== "counted" || text("gaps") !== ""),
+  further: {
+    id: "photo",
+    title: threadParts.photo,
+    Page: lazily(async () => (await import("../photo/PhotoPart.tsx")).PhotoPart),
+  },
+  asks: (field, text) =>
+    (field !== "crests" || text("outside") !== "") &&
+    (field !== "counted" || text("gaps") !== "") &&
+    (!field.startsWith("photo") || text("photoPitch") + text("photoSpread") !== ""),
 });

@@ -1,0 +1,2 @@
+/** Styles of a part that is fetched later come with its script. */
+declare module "*.css";
