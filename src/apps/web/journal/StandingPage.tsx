@@ -3,6 +3,7 @@ import type { ActName } from "../../../sheets/words/actWords.ts";
 import { actTitles } from "../../../sheets/words/actWords.ts";
 import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
 import { ActSheet, type Opened } from "./ActSheet.tsx";
+import { BackupAge } from "./BackupAge.tsx";
 import { Frame } from "./Frame.tsx";
 import { PinSet } from "./PinSet.tsx";
 import { WallCard } from "./WallCard.tsx";
@@ -66,6 +67,7 @@ function WorkshopPart() {
         </p>
       )}
       <PinSet />
+      <BackupAge />
     </section>
   );
 }
