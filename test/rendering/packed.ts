@@ -1,6 +1,7 @@
 import sharp from "sharp";
-import type { Photo, Pixels } from "../../src/mechanics/silhouette/photo.ts";
+import type { Photo } from "../../src/mechanics/silhouette/photo.ts";
 import { photoOfPixels } from "../../src/mechanics/silhouette/photo.ts";
+import type { Pixels } from "../../src/mechanics/silhouette/pixels.ts";
 import { type Photograph, photograph } from "./photograph.ts";
 import { type Fixed, type Scene, type SceneName, sceneOf } from "./scene.ts";
 

@@ -1,4 +1,4 @@
-import type { Pixels } from "./photo.ts";
+import type { Pixels } from "./pixels.ts";
 
 /** Red, green and blue, and their luminance, as floats from 0 to 255; one of its pixels is `scale` pixels of the photo. */
 export type Planes = {

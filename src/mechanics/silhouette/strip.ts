@@ -1,5 +1,6 @@
 import { type Frame, pointAt } from "./frame.ts";
-import type { Photo, Rectangle } from "./photo.ts";
+import type { Photo } from "./photo.ts";
+import type { Rectangle } from "./pixels.ts";
 
 /**
  * A part of the photo laid straight: `rows` lines along the thread, the first at `x0` across, each of `columns` samples,

@@ -26,7 +26,6 @@ export function PhotoPart() {
         <input
           type="file"
           accept="image/*"
-          capture="environment"
           onChange={(event) => {
             const [file] = event.currentTarget.files ?? [];
             if (file) open(file);

@@ -1,4 +1,5 @@
-import type { Photo, Pixels, Rectangle } from "../../../mechanics/silhouette/photo.ts";
+import type { Photo } from "../../../mechanics/silhouette/photo.ts";
+import type { Pixels, Rectangle } from "../../../mechanics/silhouette/pixels.ts";
 import { type Planes, shrunkPlanes } from "../../../mechanics/silhouette/shrinking.ts";
 
 /** A photo that the browser holds: drawn small to look for the thread, and its parts as they are to read it. */
