@@ -95,6 +95,8 @@ describe("nothing is lost", () => {
 
 test("a thread that was named is carried to the bench of a torn thread in one tap", async () => {
   const { page } = await laid("thread");
+  // The whole of what was typed is answered: what comes of it moves the tap no more.
+  await expect.poll(() => page.locator(".answer .because").textContent()).toContain("8 gaps reach 12.0 mm");
   await page.getByRole("button", { name: "Weigh it as M22x1.5" }).click();
   await expect.poll(() => page.locator("h1").textContent()).toBe("Torn thread");
   expect(await page.getByRole("textbox", { name: "Thread", exact: true }).inputValue()).toBe("M22x1.5");

@@ -14,9 +14,9 @@ function mistake(options: readonly string[], input = ""): string {
 
 describe("what was typed", () => {
   test.each([
-    ["", /^command: given nothing; accepted: weigh, thread, limits, /],
+    ["", /^command: given nothing; accepted: weigh, thread, photo, limits, /],
     ["wiegh case.json", /^command: given "wiegh"; accepted: weigh$/],
-    ["loosen", /^command: given "loosen"; accepted: weigh, thread, limits, /],
+    ["loosen", /^command: given "loosen"; accepted: weigh, thread, photo, limits, /],
     ["--verison", /^--verison: given an option that is not known here; accepted: --version$/],
     [`weigh ${example} --jsno`, /^--jsno: given an option that is not known here; accepted: --json$/],
     [`weigh ${example} --att 10`, /accepted: --at$/],
