@@ -19,7 +19,7 @@ export const startSentence = "Say what it is, its thread and its metal, and coun
 /** What is still wanted before anything can be weighed: "Still wanted: thread, case made of." */
 export const wantedSentence = (fields: readonly string[]): string => stillWanted(fields.map(labelOf));
 
-/** What a wrench or a book figure still lacks: "Not counted yet. Still wanted: sets up to." */
+/** What a wrench or a book figure still lacks: "Not counted yet. Still wanted: scale to." */
 export const notCountedYet = (fields: readonly string[]): string => `Not counted yet. ${wantedSentence(fields)}`;
 
 /** Which fields cannot be read; the figures of before do not hold for what is typed now. */

@@ -1,7 +1,7 @@
 import { signal } from "@preact/signals";
 import type { ActForm } from "../../../sheets/journal/act.ts";
 import { keep, kept } from "../kit/saved.ts";
-import type { Outcome, Reply, Request, Shown, Status, View } from "./messages.ts";
+import { notPaired, type Outcome, type Reply, type Request, type Shown, type Status, type View } from "./messages.ts";
 
 /** How this device stands to the workshop; null until the journal beside the page has said so. */
 export const status = signal<Status | null>(null);
@@ -40,22 +40,10 @@ worker.addEventListener("message", ({ data }: MessageEvent<Reply>) => {
 });
 worker.addEventListener("error", ({ message }) => {
   const fault = message || "its script did not load";
-  status.value = { ...(status.peek() ?? nothingKnown), trouble: `The journal fell: ${fault}. Load the page again.` };
+  status.value = { ...(status.peek() ?? notPaired), trouble: `The journal fell: ${fault}. Load the page again.` };
   for (const [id, hear] of waiting) hear({ about: "outcome", id, outcome: { type: "trouble", sentence: fault } });
   waiting.clear();
 });
-
-const nothingKnown: Status = {
-  paired: false,
-  workshop: null,
-  device: null,
-  persons: [],
-  waiting: 0,
-  reached: null,
-  trouble: null,
-  shutOut: false,
-  pin: null,
-};
 
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "visible") worker.postMessage({ ask: "wake" } satisfies Request);

@@ -26,18 +26,6 @@ export type Keeper = {
   readonly end: () => void;
 };
 
-export const notPaired: Status = {
-  paired: false,
-  workshop: null,
-  device: null,
-  persons: [],
-  waiting: 0,
-  reached: null,
-  trouble: null,
-  shutOut: false,
-  pin: null,
-};
-
 /** The pairing that this browser keeps; null before it has one. @throws StoreTrouble */
 export async function keptPairing(): Promise<Pairing | null> {
   const beside = await besideJournal(place);

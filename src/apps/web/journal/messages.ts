@@ -100,3 +100,16 @@ export type Reply =
   | { readonly about: "view"; readonly view: View; readonly shown: Shown[keyof Shown] }
   | { readonly about: "form"; readonly id: number; readonly form: ActForm }
   | { readonly about: "outcome"; readonly id: number; readonly outcome: Outcome };
+
+/** How a device stands of which nothing is known yet. */
+export const notPaired: Status = {
+  paired: false,
+  workshop: null,
+  device: null,
+  persons: [],
+  waiting: 0,
+  reached: null,
+  trouble: null,
+  shutOut: false,
+  pin: null,
+};

@@ -1,7 +1,7 @@
 import { today } from "../kit/clock.ts";
 import { faultSentence } from "./faultSentence.ts";
-import { type Keeper, keeper, keepPairing, keptPairing, notPaired } from "./keeper.ts";
-import type { Reply, Request, Shown, View } from "./messages.ts";
+import { type Keeper, keeper, keepPairing, keptPairing } from "./keeper.ts";
+import { notPaired, type Reply, type Request, type Shown, type View } from "./messages.ts";
 import { paired, pinProof } from "./pair.ts";
 import { formOf, withdrawn, written } from "./writing.ts";
 
