@@ -42,17 +42,17 @@ could change the page.</p>
 <p>In words: <strong>${words.join(" ")}</strong></p>
 <h2>3. Install it</h2>
 <dl>
-<dt>Android</dt>
+<dt>A telephone that takes the file</dt>
 <dd>Settings, then search for “CA certificate”; install the file from the downloads. It asks for the screen lock.</dd>
-<dt>iPhone, iPad</dt>
+<dt>A telephone or tablet that calls it a profile</dt>
 <dd>Open the file, then Settings, General, VPN and device management, install the profile. Then General, About, Certificate trust
 settings: switch it on. Both are needed.</dd>
-<dt>Windows</dt>
+<dt>A computer that asks for a store</dt>
 <dd>Open the file, Install certificate, and choose the store “Trusted root certification authorities”.</dd>
-<dt>macOS</dt>
-<dd>Open the file in Keychain Access, then the certificate, Trust: Always trust.</dd>
-<dt>Firefox, and Linux</dt>
-<dd>In the browser's own settings, search for “certificates”: import it under authorities, for web sites.</dd>
+<dt>A computer with a keychain</dt>
+<dd>Open the file in it, then the certificate, Trust: Always trust.</dd>
+<dt>A browser with a list of its own</dt>
+<dd>In the browser's settings, search for “certificates”: import it under authorities, for web sites.</dd>
 </dl>
 <p>To undo it, remove “Turnsleft on …” from the same place.</p>`;
 
