@@ -6,7 +6,7 @@ import { held } from "../../mechanics/service/held.ts";
 import { watched } from "../../mechanics/service/heldCases.ts";
 import { heldCurve } from "../../mechanics/service/heldCurve.ts";
 import { HoldingCurve } from "../drawings/HoldingCurve.tsx";
-import { heldLines } from "../words/heldWords.ts";
+import { heldPlainly } from "../words/heldWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
 
 /** How the workshop's own repairs of one method have held. */
@@ -25,10 +25,9 @@ export function heldShown(sheets: Iterable<JobSheet>): readonly HeldShown[] {
     const own = repairs.filter(({ method }) => method === it.method);
     const name = remedyNames[it.method as RemedyId];
     const curve = heldCurve(own.flatMap((repair) => watched(repair) ?? []));
-    const [, ...lines] = heldLines(it);
     return {
       method: name,
-      sentences: lines.map((line) => line.trim()).filter((line) => line !== ""),
+      sentences: heldPlainly(it),
       causes: own.flatMap(({ cause, job }) => (cause ? [`${job}: ${cause}`] : [])),
       picture: curve && render(<HoldingCurve curve={curve} caption={name} />),
     };

@@ -4,12 +4,13 @@ import type { WeibullNotFitted } from "../../mechanics/service/weibull.ts";
 
 /** How one method has held, in a few lines: the count first, then what the true rate may be, then when they failed. */
 export function heldLines(it: HeldByMethod): readonly string[] {
-  return [
-    it.method,
-    ...(it.cases === 0 ? ["  never looked at: silence is not success"] : shareLines(it)),
-    ...(it.neverLookedAt > 0 && it.cases > 0 ? [`  left out: ${times(it.neverLookedAt)} never looked at`] : []),
-    "",
-  ];
+  return [it.method, ...heldPlainly(it).map((line) => `  ${line}`), ...(it.cases > 0 ? [weibullLine(it)] : []), ""];
+}
+
+/** The same for whoever has no use for the name of a distribution: counts, shares and days. */
+export function heldPlainly(it: HeldByMethod): readonly string[] {
+  if (it.cases === 0) return ["never looked at: silence is not success"];
+  return [...shareLines(it), ...(it.neverLookedAt > 0 ? [`left out: ${times(it.neverLookedAt)} never looked at`] : [])];
 }
 
 /** Two methods held against one another; `test` is null where nothing tells. */
@@ -35,13 +36,12 @@ function shareLines(it: HeldByMethod): readonly string[] {
   const [low, high] = it.jeffreys95.map(percent);
   const small = it.smallNumbers ? `; with ${numberWord(it.cases)} the true rate` : "; the true rate";
   return [
-    `  ${it.cameBack} of ${it.cases} came back${small} may be anywhere from ${low} to ${high} % (Jeffreys, 95 %)`,
-    `  watched together ${Math.round(it.watched_days)} days`,
+    `${it.cameBack} of ${it.cases} came back${small} may be anywhere from ${low} to ${high} % (Jeffreys, 95 %)`,
+    `watched together ${Math.round(it.watched_days)} days`,
     ...fallLines(it),
     ...(it.cameBack === 0
-      ? [`  ${casesToShow(0.9, 0.95)} in a row without one coming back would show that 9 in 10 hold (95 %)`]
+      ? [`${casesToShow(0.9, 0.95)} in a row without one coming back would show that 9 in 10 hold (95 %)`]
       : []),
-    weibullLine(it),
   ];
 }
 
@@ -49,11 +49,11 @@ function fallLines({ kaplanMeier, turnbull }: HeldByMethod): readonly string[] {
   if (kaplanMeier)
     return kaplanMeier.map(({ t, survival, low, high, atRisk }) => {
       const band = low === null || high === null ? "" : ` (${percent(low)} to ${percent(high)})`;
-      return `  after ${t} days ${percent(survival)} of 100 hold${band}, ${atRisk} were watched`;
+      return `after ${t} days ${percent(survival)} of 100 hold${band}, ${atRisk} were watched`;
     });
   return turnbull
     .filter(({ to }) => to !== null)
-    .map(({ from, to, mass }) => `  ${percent(mass)} of 100 came back between ${from} and ${to} days`);
+    .map(({ from, to, mass }) => `${percent(mass)} of 100 came back between ${from} and ${to} days`);
 }
 
 function weibullLine({ weibull, weibullMissing }: HeldByMethod): string {
