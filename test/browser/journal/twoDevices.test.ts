@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { openToRead } from "../../../src/stores/dataFolder.ts";
-import { at, type Device, form, kept, log, pairedDevice, ran, servedWorkshop, tap, write } from "./servedWorkshop.ts";
+import { ran } from "../ran.ts";
+import { at, type Device, form, kept, log, pairedDevice, servedWorkshop, tap, write } from "./servedWorkshop.ts";
 
 /** Two hubs of one machine, one hand at each, as in the field without a network (job.md, demo job 0299). */
 test("two devices that were apart, one draining and one tightening, show both once they meet again", async () => {

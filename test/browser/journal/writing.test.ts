@@ -1,13 +1,13 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { address, openedPage } from "../openedPage.ts";
+import { ran } from "../ran.ts";
 import {
   at,
   form,
   kept,
   log,
   pairedDevice,
-  ran,
   type ServedWorkshop,
   servedWorkshop,
   tap,
