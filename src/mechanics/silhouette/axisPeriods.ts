@@ -1,3 +1,4 @@
+import { fourierTransform } from "./fourier.ts";
 import { type Frame, movedFrame, type ThreadGuess } from "./frame.ts";
 import type { Photo } from "./photo.ts";
 import { repeating, type Strip, straightened } from "./strip.ts";
@@ -44,69 +45,57 @@ const parts: readonly (readonly [number, number])[] = [
 
 /** The two strongest periods of a part: the power of every row and colour added, whatever its phase. */
 function peaks(strip: Strip, flat: readonly Float32Array[], from: number, to: number, least: number, most: number) {
-  const { rows, columns, step, s0 } = strip;
+  const { columns, step, s0 } = strip;
   const first = Math.max(0, Math.round((from - s0) / step));
   const last = Math.min(columns - 1, Math.round((to - s0) / step));
   const count = last - first + 1;
   if (count < 12 || most <= least) return [];
-  const length = count * step;
-  const frequencies: number[] = [];
-  for (let f = 1 / most; f <= 1 / least; f += 0.45 / length) frequencies.push(f);
-  const stride = Math.max(1, Math.floor(rows / 70));
-  const lines = sampledLines(flat, rows, columns, stride, first, count);
-  const power = frequencies.map((f) => powerAt(lines, count, step, f));
-  const total = power.reduce((sum, it) => sum + it, 0);
+  const all = powerOf(strip, flat, first, count);
+  // One apart in frequency, with a line of noughts after it that makes the spectrum finer than the signal needs.
+  const spacing = 1 / (2 * (all.length - 1) * step);
+  const [low, high] = [Math.max(1, Math.ceil(1 / most / spacing)), Math.floor(1 / least / spacing)];
+  // Times the frequency, because shading is stronger the slower it is.
+  const power = Array.from(all.subarray(low, high + 1), (it, i) => it * (low + i) * spacing);
+  const total = power.reduce((sum, it) => sum + it, 0) * spacing * count * step;
   const found: { period: number; score: number }[] = [];
   for (let i = 1; i < power.length - 1; i++) {
     const [a, b, c] = [power[i - 1] as number, power[i] as number, power[i + 1] as number];
     if (b < a || b < c) continue;
     const shift = (a - c) / (2 * (a - 2 * b + c) || 1);
-    const f = (frequencies[i] as number) + (shift * 0.45) / length;
-    const share = (a + b + c) / total;
-    found.push({ period: 1 / f, score: Math.sqrt(b) * share * share });
+    const share = b / total;
+    found.push({ period: 1 / ((low + i + shift) * spacing), score: Math.sqrt(b) * share * share });
   }
   return found.sort((a, b) => b.score - a.score).slice(0, 2);
 }
 
-/** Under a Hann window, the mean of the three colours of every `stride`th row. */
-function sampledLines(
-  flat: readonly Float32Array[],
-  rows: number,
-  columns: number,
-  stride: number,
-  first: number,
-  count: number,
-): readonly Float64Array[] {
-  const lines: Float64Array[] = [];
-  for (let row = 0; row < rows; row += stride) {
-    const line = new Float64Array(count);
-    for (let i = 0; i < count; i++) {
-      const window = 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / count);
-      let sum = 0;
-      for (const plane of flat) sum += plane[row * columns + first + i] as number;
-      line[i] = sum * window;
+/** The power of the mean colour of some 70 rows under a Hann window, added, at every frequency up to half of a cycle a sample. */
+function powerOf({ rows, columns }: Strip, flat: readonly Float32Array[], first: number, count: number): Float64Array {
+  const size = 2 ** Math.max(5, Math.ceil(Math.log2(1.7 * count)));
+  const transform = fourierTransform(size);
+  const [re, im] = [new Float64Array(size), new Float64Array(size)];
+  const power = new Float64Array(size / 2 + 1);
+  const window = Float64Array.from(
+    { length: count },
+    (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / count),
+  );
+  const stride = Math.max(1, Math.floor(rows / 70));
+  const fill = (line: Float64Array, row: number): void => {
+    line.fill(0);
+    if (row >= rows) return;
+    for (const plane of flat)
+      for (let i = 0; i < count; i++)
+        line[i] = (line[i] as number) + (window[i] as number) * (plane[row * columns + first + i] as number);
+  };
+  // Two rows at a time, as real and imaginary part; what the two say of a frequency adds up over it and its mirror image.
+  for (let row = 0; row < rows; row += 2 * stride) {
+    fill(re, row);
+    fill(im, row + stride);
+    transform(re, im, 0, 1);
+    for (let k = 0; k <= size / 2; k++) {
+      const mirrored = (size - k) % size;
+      const square = (re[k] as number) ** 2 + (im[k] as number) ** 2;
+      power[k] = (power[k] as number) + (square + (re[mirrored] as number) ** 2 + (im[mirrored] as number) ** 2) / 2;
     }
-    lines.push(line);
   }
-  return lines;
-}
-
-/** Power over all lines at a frequency, times the frequency, because shading is stronger the slower it is. */
-function powerAt(lines: readonly Float64Array[], count: number, step: number, frequency: number): number {
-  const [cosine, sine] = [new Float64Array(count), new Float64Array(count)];
-  for (let i = 0; i < count; i++) {
-    const angle = 2 * Math.PI * frequency * i * step;
-    cosine[i] = Math.cos(angle);
-    sine[i] = Math.sin(angle);
-  }
-  let sum = 0;
-  for (const line of lines) {
-    let [re, im] = [0, 0];
-    for (let i = 0; i < count; i++) {
-      re += (line[i] as number) * (cosine[i] as number);
-      im += (line[i] as number) * (sine[i] as number);
-    }
-    sum += re * re + im * im;
-  }
-  return sum * frequency;
+  return power;
 }

@@ -22,12 +22,24 @@ export function unlikeBackground({ width, height, colours }: Planes): Float32Arr
     if (near.length < 100) break;
     kept = near;
   }
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const at = y * width + x;
-      square[at] = distance(terms(x / width, y / height), at, colours, surfaces);
-    }
+  for (let c = 0; c < 3; c++) addSquares(square, colours[c] as Float32Array, surfaces[c] as readonly number[], width);
+  for (let at = 0; at < square.length; at++) square[at] = Math.sqrt(square[at] as number);
   return square;
+}
+
+/** Adds the square of what a colour misses its surface by, pixel by pixel. */
+function addSquares(square: Float32Array, plane: Float32Array, fitted: readonly number[], width: number): void {
+  const height = square.length / width;
+  const [a, ax, ay, axx, axy, ayy] = fitted as [number, number, number, number, number, number];
+  for (let row = 0; row < height; row++) {
+    const y = row / height;
+    const [b, bx] = [a + y * (ay + y * ayy), ax + y * axy];
+    for (let column = 0; column < width; column++) {
+      const x = column / width;
+      const off = (plane[row * width + column] as number) - b - x * (bx + x * axx);
+      square[row * width + column] = (square[row * width + column] as number) + off * off;
+    }
+  }
 }
 
 const terms = (x: number, y: number): readonly number[] => [1, x, y, x * x, x * y, y * y];

@@ -24,11 +24,14 @@ export function crestLines(edges: readonly CrestEdge[], uncertainty: number): Cr
   const parallel = fitted(edges, uncertainty, 0.025);
   if (edges.length < 6) return parallel;
   const free = fitted(edges, uncertainty, 0.09);
-  return Math.abs(free.taper) > LEAST_TAPER && free.scatter <= parallel.scatter ? free : parallel;
+  return Math.abs(free.taper) > LEAST_TAPER && free.scatter < BETTER * parallel.scatter ? free : parallel;
 }
 
 /** Growth of the diameter along a thread above which it is a taper one; those of the standards have 1/16. */
 export const LEAST_TAPER = 0.035;
+
+/** Lines that may diverge always fit a little better; a taper thread is missed by parallel ones plainly. */
+const BETTER = 0.7;
 
 function fitted(edges: readonly CrestEdge[], uncertainty: number, taperPrior: number): CrestLines {
   let weights = edges.map(() => 1);

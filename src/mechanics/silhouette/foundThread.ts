@@ -1,13 +1,20 @@
 import { periodsAlong } from "./axisPeriods.ts";
 import { type Standing, standingOut } from "./foreground.ts";
-import type { Point, ThreadGuess } from "./frame.ts";
+import { type Point, pointAt, type ThreadGuess } from "./frame.ts";
 import { linesAround } from "./lockInMap.ts";
 import type { Photo } from "./photo.ts";
 import { readingReasons } from "./readingVerdict.ts";
 import { halved } from "./shrinking.ts";
 import { type ThreadReading, threadReading } from "./threadReading.ts";
 import { linedPlaces } from "./tiles.ts";
-import { plausiblePeriod, tracedThread } from "./tracedThread.ts";
+import {
+  finelyTraced,
+  firstLook,
+  firstTraced,
+  plausiblePeriod,
+  roughlyTraced,
+  type TracedThread,
+} from "./tracedThread.ts";
 
 /** A line that somebody drew along the thread, in pixels of the photo. */
 export type DrawnLine = readonly [Point, Point];
@@ -15,10 +22,15 @@ export type DrawnLine = readonly [Point, Point];
 /** The clearest thread of a photo; null where none is found. Looks for it at `SEARCHED` pixels, reads it as it is. */
 export function foundThread(photo: Photo): ThreadReading | null {
   const small = photo.shrunk(SEARCHED);
+  const smaller = halved(small);
   const search = searching(photo);
-  for (const planes of [small, halved(small)])
-    for (const place of linedPlaces(planes)) if (search.enough(linesAround(planes, place))) return search.best();
-  for (const it of standingOut(halved(small)))
+  for (const planes of [small, smaller])
+    for (const place of linedPlaces(planes)) {
+      const guess = linesAround(planes, place);
+      if (guess && guess.halfLength > LEAST_LINES * guess.period && search.enough(guess)) return search.best();
+    }
+  if (search.fair()) return search.best();
+  for (const it of unlikeEachOther(standingOut(smaller)))
     for (const { frame, halfLength, halfWidth } of [it, acrossIt(it)]) {
       const guesses = periodsAlong(photo, frame, halfLength, halfWidth, [0.6 * halfWidth, halfWidth]);
       for (const guess of guesses.slice(0, MOST_GUESSES)) if (search.enough(guess)) return search.best();
@@ -45,11 +57,28 @@ const acrossIt = ({ frame, halfLength, halfWidth }: Standing): Standing => ({
   halfWidth: halfLength,
 });
 
+/** Without what stands out at the lower threshold as it does at the upper one. */
+function unlikeEachOther(all: readonly Standing[]): readonly Standing[] {
+  return all.filter((it, i) => !all.slice(0, i).some((other) => sameStanding(it, other)));
+}
+
+function sameStanding(a: Standing, b: Standing): boolean {
+  const apart = Math.hypot(a.frame.x - b.frame.x, a.frame.y - b.frame.y);
+  const turned = Math.abs(a.frame.ux * b.frame.uy - a.frame.uy * b.frame.ux);
+  const like = (x: number, y: number): boolean => Math.abs(x / y - 1) < 0.12;
+  const sized = like(a.halfLength, b.halfLength) && like(a.halfWidth, b.halfWidth);
+  return sized && turned < 0.04 && apart < 0.15 * b.halfWidth;
+}
+
 /** Long side of the picture that a thread is looked for in, pixels. */
 const SEARCHED = 800;
 const MOST_GUESSES = 8;
+/** A single edge answers as a wave over fewer than twice as many periods. */
+const LEAST_LINES = 1.6;
 /** A reading this clear needs no other beside it; one below the lesser figure may be half of the true period. */
 const CLEAR = 2.6;
+/** One that is answered and this clear is seldom bettered by a look at what merely stands out. */
+const FAIR = 2;
 const DOUBTFUL = 0.6;
 
 /** A head or a finger beside the thread makes a guess too wide. */
@@ -64,33 +93,84 @@ function clarity(it: ThreadReading): number {
   );
 }
 
-/** Reads guess after guess and keeps the clearest. */
+/**
+ * Reads guess after guess roughly; what seems clear is read at full size at once, and of the rest the clearest few in the
+ * end.
+ */
 function searching(photo: Photo) {
-  let best: ThreadReading | null = null;
   const tried: ThreadGuess[] = [];
-  const read = (guess: ThreadGuess): ThreadReading | null => {
+  const seen: TracedThread[] = [];
+  const rough: Rough[] = [];
+  let best: ThreadReading | null = null;
+  const look = (guess: ThreadGuess): Rough | null => {
     if (tried.some((it) => alike(it, guess))) return null;
     tried.push(guess);
-    const reading = narrower.reduce<ThreadReading | null>((found, share) => {
-      if (found) return found;
-      const traced = tracedThread(photo, { ...guess, halfWidth: share * guess.halfWidth });
-      return traced && threadReading(traced);
-    }, null);
-    if (reading && (!best || clarity(reading) > clarity(best))) best = reading;
-    return reading;
+    const first = firstLook(photo, guess);
+    if (!first) return null;
+    for (const share of narrower) {
+      const begun = firstTraced(first, share);
+      if (!begun) continue;
+      if (seen.some((it) => sameTrace(begun, it, 0.06))) return null;
+      seen.push(begun);
+      const traced = roughlyTraced(photo, begun);
+      const reading = traced && threadReading(traced);
+      if (reading) return { traced, reading, clearness: clarity(reading) };
+    }
+    return null;
   };
+  const read = ({ traced }: Rough): void => {
+    const fine = finelyTraced(photo, traced);
+    const reading = fine && threadReading(fine);
+    if (reading && (!best || clarity(reading) > clarity(best))) best = reading;
+  };
+  const clear = (least: number): boolean => best !== null && clarity(best) > least;
   return {
-    best: (): ThreadReading | null => best,
+    /** The clearest reading of all. */
+    best: (): ThreadReading | null => {
+      rough.sort((a, b) => b.clearness - a.clearness);
+      const waiting: Rough[] = [];
+      for (const it of rough)
+        if (waiting.length < MOST_READ && !waiting.some((other) => sameTrace(it.traced, other.traced, 0.02)))
+          waiting.push(it);
+      for (const it of waiting) if (!clear(CLEAR)) read(it);
+      return best;
+    },
+    fair: (): boolean =>
+      rough.some(({ reading, clearness }) => readingReasons(reading).length <= 1 && clearness > FAIR),
     /** True once a reading is clear enough. */
     enough: (guess: ThreadGuess | null): boolean => {
       if (!guess || !plausiblePeriod(guess.period, 2 * guess.halfWidth)) return false;
-      const reading = read(guess);
+      const once = look(guess);
       // Clean silhouettes show the second harmonic more clearly than the first.
-      if (!reading || clarity(reading) < DOUBTFUL || (reading.halfPhaseOff ?? 0) > 0.25)
-        read({ ...guess, period: 2 * guess.period });
-      return best !== null && clarity(best) > CLEAR;
+      const twice =
+        !once || once.clearness < DOUBTFUL || (once.reading.halfPhaseOff ?? 0) > 0.25
+          ? look({ ...guess, period: 2 * guess.period })
+          : null;
+      for (const it of [once, twice]) {
+        if (!it) continue;
+        if (it.clearness > CLEAR) read(it);
+        else rough.push(it);
+      }
+      return clear(CLEAR);
     },
   };
+}
+
+type Rough = { readonly traced: TracedThread; readonly reading: ThreadReading; readonly clearness: number };
+
+/** How many rough readings are read at full size where none is clear. */
+const MOST_READ = 3;
+
+/** The same lines, found from two guesses; their widths and periods within a share of `unlike`. */
+function sameTrace(a: TracedThread, b: TracedThread, unlike: number): boolean {
+  const [here, there] = [a, b].map(({ strip, region, lines }) => {
+    const s = (region.from + region.to) / 2;
+    return pointAt(strip.frame, s, (lines.right - lines.left) / 2);
+  }) as [Point, Point];
+  const near = Math.hypot(here.x - there.x, here.y - there.y) < 25 * unlike * a.period;
+  const like = (x: number, y: number): boolean => Math.abs(x / y - 1) < unlike;
+  const across = like(a.lines.left + a.lines.right, b.lines.left + b.lines.right);
+  return near && across && like(a.period, b.period);
 }
 
 function alike(a: ThreadGuess, b: ThreadGuess): boolean {

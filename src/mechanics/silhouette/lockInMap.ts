@@ -1,5 +1,5 @@
 import type { ThreadGuess } from "./frame.ts";
-import { quantile } from "./robust.ts";
+import { quantiles } from "./robust.ts";
 import type { Planes } from "./shrinking.ts";
 import type { LinedPlace } from "./tiles.ts";
 
@@ -18,37 +18,56 @@ export function linesAround(planes: Planes, { x, y, kx, ky }: LinedPlace): Threa
   for (let row = 0; row < height; row++)
     cut.set(planes.luminance.subarray((top + row) * planes.width + left).subarray(0, width), row * width);
   const mean = boxBlurred(cut, width, height, Math.max(1, Math.round(0.5 * period)));
-  const [re, im] = [new Float32Array(cut.length), new Float32Array(cut.length)];
-  for (let row = 0; row < height; row++)
+  // What answers changes slowly: a long wave's answer is kept in coarser cells.
+  const cell = Math.max(1, Math.round(period / 4));
+  const [w, h] = [Math.ceil(width / cell), Math.ceil(height / cell)];
+  const [re, im] = [new Float32Array(w * h), new Float32Array(w * h)];
+  const [cosine, sine] = turning(kx, width);
+  const [cosineDown, sineDown] = turning(ky, height);
+  for (let row = 0; row < height; row++) {
+    const [cd, sd] = [cosineDown[row] as number, sineDown[row] as number];
+    const start = Math.floor(row / cell) * w;
     for (let column = 0; column < width; column++) {
       const at = row * width + column;
-      const off = Math.min(70, Math.max(-70, (cut[at] as number) - (mean[at] as number)));
-      const angle = 2 * Math.PI * (kx * column + ky * row);
-      re[at] = off * Math.cos(angle);
-      im[at] = -off * Math.sin(angle);
+      const value = (cut[at] as number) - (mean[at] as number);
+      const off = Math.min(70, Math.max(-70, value));
+      const [c, s] = [cosine[column] as number, sine[column] as number];
+      const to = start + ((column / cell) | 0);
+      re[to] = (re[to] as number) + off * (c * cd - s * sd);
+      im[to] = (im[to] as number) - off * (s * cd + c * sd);
     }
-  const reach = Math.max(1, Math.round(0.6 * period));
-  const twice = (plane: Float32Array): Float32Array =>
-    boxBlurred(boxBlurred(plane, width, height, reach), width, height, reach);
+  }
+  const reach = Math.max(1, Math.round((0.6 * period) / cell));
+  const twice = (plane: Float32Array): Float32Array => boxBlurred(boxBlurred(plane, w, h, reach), w, h, reach);
   const [a, b] = [twice(re), twice(im)];
-  const strength = a.map((it, i) => Math.hypot(it, b[i] as number));
-  const points = hangingTogether(strength, width, height, [x - left, y - top]);
-  if (points.length < 20) return null;
-  return guessFrom(points, width, [left, top], planes.scale, [kx * period, ky * period], period);
+  const strength = a.map((it, i) => Math.sqrt(it * it + (b[i] as number) ** 2));
+  const points = hangingTogether(strength, w, h, [(x - left) / cell, (y - top) / cell], NEAR / cell);
+  if (points.length * cell * cell < 20) return null;
+  const corner = [left + (cell - 1) / 2, top + (cell - 1) / 2] as const;
+  return guessFrom(points, w, cell, corner, planes.scale, [kx * period, ky * period], period);
+}
+
+/** How far from a place, in pixels, the strongest point may lie. */
+const NEAR = 40;
+
+/** Cosine and sine of `k` cycles a pixel at each of `count` pixels. */
+function turning(k: number, count: number): readonly [Float64Array, Float64Array] {
+  const angles = Float64Array.from({ length: count }, (_, i) => 2 * Math.PI * k * i);
+  return [angles.map(Math.cos), angles.map(Math.sin)];
 }
 
 function guessFrom(
   points: readonly number[],
   width: number,
+  cell: number,
   [left, top]: readonly [number, number],
   scale: number,
   [ux, uy]: readonly [number, number],
   period: number,
 ): ThreadGuess {
-  const along = points.map((at) => (at % width) * ux + Math.floor(at / width) * uy);
-  const across = points.map((at) => -(at % width) * uy + Math.floor(at / width) * ux);
-  const [s0, s1] = [quantile(along, 0.03), quantile(along, 0.97)];
-  const [x0, x1] = [quantile(across, 0.03), quantile(across, 0.97)];
+  const along = Float64Array.from(points, (at) => cell * ((at % width) * ux + Math.floor(at / width) * uy));
+  const across = Float64Array.from(points, (at) => cell * (Math.floor(at / width) * ux - (at % width) * uy));
+  const [[s0, s1], [x0, x1]] = [quantiles(along, [0.03, 0.97]), quantiles(across, [0.03, 0.97])] as [Pair, Pair];
   const [s, x] = [(s0 + s1) / 2, (x0 + x1) / 2];
   return {
     frame: { x: (left + s * ux - x * uy + 0.5) * scale, y: (top + s * uy + x * ux + 0.5) * scale, ux, uy },
@@ -58,15 +77,17 @@ function guessFrom(
   };
 }
 
+type Pair = readonly [number, number];
+
 /** The points above 40 % of the strongest near the middle that can be reached from it through such points. */
 function hangingTogether(
   strength: Float32Array,
   width: number,
   height: number,
   [x, y]: readonly [number, number],
+  near: number,
 ): readonly number[] {
   let [best, most] = [0, 0];
-  const near = 40;
   for (let row = Math.max(0, Math.floor(y - near)); row < Math.min(height, y + near); row++)
     for (let column = Math.max(0, Math.floor(x - near)); column < Math.min(width, x + near); column++) {
       const at = row * width + column;
@@ -93,14 +114,22 @@ function hangingTogether(
 function boxBlurred(plane: Float32Array, width: number, height: number, reach: number): Float32Array {
   const lines = new Float32Array(plane.length);
   const sums = new Float64Array(width + 1);
+  const [firstWhole, lastWhole] = [reach, width - reach - 1];
   for (let row = 0; row < height; row++) {
     const start = row * width;
-    for (let i = 0; i < width; i++) sums[i + 1] = (sums[i] as number) + (plane[start + i] as number);
+    let sum = 0;
     for (let i = 0; i < width; i++) {
-      const low = Math.max(0, i - reach);
-      const high = Math.min(width, i + reach + 1);
-      lines[start + i] = ((sums[high] as number) - (sums[low] as number)) / (high - low);
+      sum += plane[start + i] as number;
+      sums[i + 1] = sum;
     }
+    for (let i = 0; i < width; i++)
+      if (i >= firstWhole && i <= lastWhole)
+        lines[start + i] = ((sums[i + reach + 1] as number) - (sums[i - reach] as number)) / (2 * reach + 1);
+      else {
+        const low = Math.max(0, i - reach);
+        const high = Math.min(width, i + reach + 1);
+        lines[start + i] = ((sums[high] as number) - (sums[low] as number)) / (high - low);
+      }
   }
   // Down the columns all at once: rows come in below and go out above.
   const out = new Float32Array(plane.length);

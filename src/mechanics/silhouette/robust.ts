@@ -1,11 +1,16 @@
 /** The value below which the share `q` of `values` lies; 0 of none. Sorts a copy. */
-export function quantile(values: ArrayLike<number>, q: number): number {
+export const quantile = (values: ArrayLike<number>, q: number): number => quantiles(values, [q])[0] as number;
+
+/** The same for several shares at once. */
+export function quantiles(values: ArrayLike<number>, shares: readonly number[]): readonly number[] {
   const sorted = Float64Array.from(values).sort();
-  if (sorted.length === 0) return 0;
-  const at = q * (sorted.length - 1);
-  const low = Math.floor(at);
-  const [a, b] = [sorted[low] as number, sorted[Math.min(low + 1, sorted.length - 1)] as number];
-  return a + (at - low) * (b - a);
+  return shares.map((q) => {
+    if (sorted.length === 0) return 0;
+    const at = q * (sorted.length - 1);
+    const low = Math.floor(at);
+    const [a, b] = [sorted[low] as number, sorted[Math.min(low + 1, sorted.length - 1)] as number];
+    return a + (at - low) * (b - a);
+  });
 }
 
 export type Line = { readonly at0: number; readonly slope: number; readonly rms: number; readonly slopeError: number };

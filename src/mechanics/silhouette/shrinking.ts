@@ -15,12 +15,15 @@ export function shrunkPlanes(pixels: Pixels, longSide: number): Planes {
   const width = Math.max(1, Math.floor(pixels.width / scale));
   const height = Math.max(1, Math.floor(pixels.height / scale));
   const sums = new Float32Array(width * height * 3);
-  const line = new Float32Array(width * 3);
+  const shares = Float32Array.from({ length: pixels.width }, (_, x) => rowShare(x, scale) / scale);
+  const places = Int32Array.from({ length: pixels.width }, (_, x) => 3 * Math.floor(x / scale));
+  // With room for what falls beyond the last whole pixel.
+  const line = new Float32Array((Math.floor(pixels.width / scale) + 2) * 3);
   for (let y = 0; y < pixels.height; y++) {
-    lineMeans(pixels, y, scale, line);
+    lineMeans(pixels, y, places, shares, 1 / scale, line);
     const [first, share] = [Math.floor(y / scale), rowShare(y, scale)];
-    addLine(sums, first, height, line, share / scale);
-    if (share < 1) addLine(sums, first + 1, height, line, (1 - share) / scale);
+    addLine(sums, first, width, height, line, share / scale);
+    if (share < 1) addLine(sums, first + 1, width, height, line, (1 - share) / scale);
   }
   return planesOf(sums, width, height, scale);
 }
@@ -51,24 +54,42 @@ function rowShare(y: number, scale: number): number {
   return Math.min(1, end - y);
 }
 
-function addLine(sums: Float32Array, row: number, height: number, line: Float32Array, weight: number): void {
+function addLine(
+  sums: Float32Array,
+  row: number,
+  width: number,
+  height: number,
+  line: Float32Array,
+  weight: number,
+): void {
   if (row >= height) return;
-  const start = row * line.length;
-  for (let i = 0; i < line.length; i++) sums[start + i] = (sums[start + i] as number) + weight * (line[i] as number);
+  const start = row * width * 3;
+  for (let i = 0; i < width * 3; i++) sums[start + i] = (sums[start + i] as number) + weight * (line[i] as number);
 }
 
-function lineMeans({ width, channels, bytes }: Pixels, y: number, scale: number, line: Float32Array): void {
+/** The means of one source row: each pixel goes to its place by its share, and the rest of it to the next. */
+function lineMeans(
+  { width, channels, bytes }: Pixels,
+  y: number,
+  places: Int32Array,
+  shares: Float32Array,
+  whole: number,
+  line: Float32Array,
+): void {
   line.fill(0);
-  const start = y * width * channels;
-  for (let x = 0; x < width; x++) {
-    const share = rowShare(x, scale) / scale;
-    const rest = 1 / scale - share;
-    const [from, to] = [start + x * channels, Math.floor(x / scale) * 3];
-    for (let c = 0; c < 3; c++) {
-      const value = bytes[from + c] as number;
-      if (to + c < line.length) line[to + c] = (line[to + c] as number) + share * value;
-      if (rest > 0 && to + 3 + c < line.length) line[to + 3 + c] = (line[to + 3 + c] as number) + rest * value;
-    }
+  let from = y * width * channels;
+  for (let x = 0; x < width; x++, from += channels) {
+    const to = places[x] as number;
+    const share = shares[x] as number;
+    const rest = whole - share;
+    const [r, g, b] = [bytes[from] as number, bytes[from + 1] as number, bytes[from + 2] as number];
+    line[to] = (line[to] as number) + share * r;
+    line[to + 1] = (line[to + 1] as number) + share * g;
+    line[to + 2] = (line[to + 2] as number) + share * b;
+    if (rest < 1e-6) continue;
+    line[to + 3] = (line[to + 3] as number) + rest * r;
+    line[to + 4] = (line[to + 4] as number) + rest * g;
+    line[to + 5] = (line[to + 5] as number) + rest * b;
   }
 }
 

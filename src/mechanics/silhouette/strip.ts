@@ -23,48 +23,51 @@ export function straightened(photo: Photo, frame: Frame, s0: number, s1: number,
   const rows = 2 * half + 1;
   const x0 = -half * step;
   const cut = photo.cut(around(photo, frame, [s0, s0 + (columns - 1) * step], -x0));
-  const raw = [0, 1, 2].map(() => new Float32Array(rows * columns));
-  const [r, g, b] = raw as [Float32Array, Float32Array, Float32Array];
+  const [r, g, b] = [0, 1, 2].map(() => new Float32Array(rows * columns)) as [Float32Array, Float32Array, Float32Array];
   const { bytes, channels, width, left, top } = cut;
   const [lastX, lastY] = [cut.width - 1.001, cut.height - 1.001];
+  const [along, down] = [step * frame.ux, step * frame.uy];
+  const below = width * channels;
   for (let row = 0; row < rows; row++) {
     const start = pointAt(frame, s0, x0 + row * step);
+    // The middle of pixel 0 lies at 0.5.
+    const [startX, startY] = [start.x - left - 0.5, start.y - top - 0.5];
+    const first = row * columns;
     for (let column = 0; column < columns; column++) {
-      // The middle of pixel 0 lies at 0.5.
-      const px = Math.min(Math.max(start.x + column * step * frame.ux - left - 0.5, 0), lastX);
-      const py = Math.min(Math.max(start.y + column * step * frame.uy - top - 0.5, 0), lastY);
-      const ix = Math.floor(px);
-      const iy = Math.floor(py);
+      const px = Math.min(Math.max(startX + column * along, 0), lastX);
+      const py = Math.min(Math.max(startY + column * down, 0), lastY);
+      const ix = px | 0;
+      const iy = py | 0;
       const fx = px - ix;
       const fy = py - iy;
-      const at = (iy * width + ix) * channels;
-      const below = at + width * channels;
-      const a = (1 - fx) * (1 - fy);
-      const c = fx * (1 - fy);
-      const d = (1 - fx) * fy;
-      const e = fx * fy;
-      const to = row * columns + column;
-      r[to] = mixed(bytes, at, below, channels, a, c, d, e);
-      g[to] = mixed(bytes, at + 1, below + 1, channels, a, c, d, e);
-      b[to] = mixed(bytes, at + 2, below + 2, channels, a, c, d, e);
+      const at = iy * below + ix * channels;
+      const under = at + below;
+      const to = first + column;
+      // Four neighbours by their weights, written out for each colour: this is where most of the time goes.
+      const d = fx * fy;
+      const b0 = fx - d;
+      const c0 = fy - d;
+      const a0 = 1 - fx - c0;
+      const on = at + channels;
+      const onUnder = under + channels;
+      r[to] =
+        a0 * (bytes[at] as number) +
+        b0 * (bytes[on] as number) +
+        c0 * (bytes[under] as number) +
+        d * (bytes[onUnder] as number);
+      g[to] =
+        a0 * (bytes[at + 1] as number) +
+        b0 * (bytes[on + 1] as number) +
+        c0 * (bytes[under + 1] as number) +
+        d * (bytes[onUnder + 1] as number);
+      b[to] =
+        a0 * (bytes[at + 2] as number) +
+        b0 * (bytes[on + 2] as number) +
+        c0 * (bytes[under + 2] as number) +
+        d * (bytes[onUnder + 2] as number);
     }
   }
   return { frame, rows, columns, step, s0, x0, raw: [r, g, b] };
-}
-
-/** Four neighbours by their weights. */
-function mixed(
-  bytes: Uint8Array | Uint8ClampedArray,
-  at: number,
-  below: number,
-  next: number,
-  a: number,
-  c: number,
-  d: number,
-  e: number,
-): number {
-  const upper = a * (bytes[at] as number) + c * (bytes[at + next] as number);
-  return upper + d * (bytes[below] as number) + e * (bytes[below + next] as number);
 }
 
 /** The rows of a strip whose distance across lies from `from` to `to`. */
@@ -72,6 +75,21 @@ export function rowsBetween({ rows, x0, step }: Strip, from: number, to: number)
   const first = Math.max(0, Math.ceil((from - x0) / step));
   const last = Math.min(rows - 1, Math.floor((to - x0) / step));
   return [first, last];
+}
+
+/** The middle rows of a strip, those within `reach`, and of its `signal`; seen in the same memory. */
+export function narrowed(strip: Strip, signal: readonly Float32Array[], reach: number) {
+  const half = Math.max(1, Math.floor(reach / strip.step));
+  const cut = (strip.rows - 1) / 2 - half;
+  if (cut <= 0) return { strip, signal };
+  const within = (plane: Float32Array): Float32Array =>
+    plane.subarray(cut * strip.columns, (strip.rows - cut) * strip.columns);
+  const [r, g, b] = strip.raw;
+  const rows = 2 * half + 1;
+  return {
+    strip: { ...strip, rows, x0: -half * strip.step, raw: [within(r), within(g), within(b)] as const },
+    signal: signal.map(within),
+  };
 }
 
 /**
@@ -82,14 +100,30 @@ export function repeating({ rows, columns, step }: Strip, plane: Float32Array, p
   const out = new Float32Array(rows * columns);
   const sums = new Float64Array(columns + 1);
   const half = period / step / 2;
+  // The same share of a sample is cut at both ends of every window that lies within the row.
+  const [a, b] = [Math.floor(0.5 - half), Math.floor(0.5 + half)];
+  const [cutLow, cutHigh] = [0.5 - half - a, 0.5 + half - b];
+  const [firstWhole, lastWhole] = [Math.min(-a, columns), Math.max(columns - b - 1, 0)];
   for (let row = 0; row < rows; row++) {
     const start = row * columns;
-    for (let i = 0; i < columns; i++) sums[i + 1] = (sums[i] as number) + (plane[start + i] as number);
+    let sum = 0;
     for (let i = 0; i < columns; i++) {
-      const low = Math.max(0, i + 0.5 - half);
-      const high = Math.min(columns, i + 0.5 + half);
-      const value = (plane[start + i] as number) - (sumTo(sums, high) - sumTo(sums, low)) / (high - low);
-      out[start + i] = value > CLIP ? CLIP : Math.max(value, -CLIP);
+      sum += plane[start + i] as number;
+      sums[i + 1] = sum;
+    }
+    for (let i = 0; i < columns; i++) {
+      let mean: number;
+      if (i >= firstWhole && i <= lastWhole) {
+        const low = (sums[i + a] as number) + cutLow * (plane[start + i + a] as number);
+        const high = (sums[i + b] as number) + cutHigh * (plane[start + i + b] as number);
+        mean = (high - low) / (2 * half);
+      } else {
+        const low = Math.max(0, i + 0.5 - half);
+        const high = Math.min(columns, i + 0.5 + half);
+        mean = (sumTo(sums, high) - sumTo(sums, low)) / (high - low);
+      }
+      const value = (plane[start + i] as number) - mean;
+      out[start + i] = Math.min(CLIP, Math.max(-CLIP, value));
     }
   }
   return out;

@@ -23,7 +23,8 @@ export function linedPlaces(planes: Planes): readonly LinedPlace[] {
     windowed(planes, one, re);
     windowed(planes, other, im);
     for (let row = 0; row < TILE; row++) transform(re, im, row * TILE, 1);
-    for (let column = 0; column < TILE; column++) transform(re, im, column, TILE);
+    // No wave of more cycles is asked for.
+    for (let k = -MOST_CYCLES - 1; k <= MOST_CYCLES + 1; k++) transform(re, im, (k + TILE) % TILE, TILE);
     for (const [tile, sign] of [[one, 1] as const, ...(one === other ? [] : [[other, -1] as const])]) {
       const peak = strongestWave(re, im, sign);
       if (peak) places.push({ x: tile.x + TILE / 2, y: tile.y + TILE / 2, ...peak });
@@ -54,20 +55,22 @@ function distinct(a: LinedPlace, b: LinedPlace): boolean {
 
 type Tile = { readonly x: number; readonly y: number; readonly mean: number; readonly variance: number };
 
-/** The tiles with most going on, and their mean luminance. */
-function busyTiles({ width, height, luminance }: Planes): readonly Tile[] {
+/** The tiles with most going on, and their mean luminance; from every other pixel of every other row. */
+function busyTiles(planes: Planes): readonly Tile[] {
+  const { width, height } = planes;
+  const [sums, squares] = summedFrom(planes);
+  const across = (width >> 1) + 1;
+  const within = (of: Float64Array, x: number, y: number): number => {
+    const [from, to] = [(y >> 1) * across + (x >> 1), ((y + TILE) >> 1) * across + (x >> 1)];
+    const half = TILE >> 1;
+    return (of[to + half] as number) - (of[to] as number) - (of[from + half] as number) + (of[from] as number);
+  };
+  const count = (TILE / 2) ** 2;
   const tiles: Tile[] = [];
   for (let y = 0; y + TILE <= height; y += STRIDE)
     for (let x = 0; x + TILE <= width; x += STRIDE) {
-      let [sum, square, count] = [0, 0, 0];
-      for (let dy = 0; dy < TILE; dy += 2)
-        for (let dx = 0; dx < TILE; dx += 2) {
-          const value = luminance[(y + dy) * width + x + dx] as number;
-          sum += value;
-          square += value * value;
-          count++;
-        }
-      tiles.push({ x, y, mean: sum / count, variance: square / count - (sum / count) ** 2 });
+      const mean = within(sums, x, y) / count;
+      tiles.push({ x, y, mean, variance: within(squares, x, y) / count - mean * mean });
     }
   const quiet = quantile(
     tiles.map(({ variance }) => variance),
@@ -77,6 +80,24 @@ function busyTiles({ width, height, luminance }: Planes): readonly Tile[] {
     .filter(({ variance }) => variance >= Math.max(10, 3 * quiet))
     .sort((a, b) => b.variance - a.variance)
     .slice(0, MOST_TILES);
+}
+
+/** The sums of the luminance and of its square over all that lies above and left of a place (Crow 1984), at half size. */
+function summedFrom({ width, height, luminance }: Planes): readonly [Float64Array, Float64Array] {
+  const [w, h] = [width >> 1, height >> 1];
+  const [sums, squares] = [new Float64Array((w + 1) * (h + 1)), new Float64Array((w + 1) * (h + 1))];
+  for (let y = 0; y < h; y++) {
+    let [sum, square] = [0, 0];
+    for (let x = 0; x < w; x++) {
+      const value = luminance[2 * y * width + 2 * x] as number;
+      sum += value;
+      square += value * value;
+      const at = (y + 1) * (w + 1) + x + 1;
+      sums[at] = (sums[at - w - 1] as number) + sum;
+      squares[at] = (squares[at - w - 1] as number) + square;
+    }
+  }
+  return [sums, squares];
 }
 
 const hann = Float64Array.from({ length: TILE }, (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / TILE));
@@ -90,43 +111,65 @@ function windowed({ width, luminance }: Planes, { x, y, mean }: Tile, to: Float6
     }
 }
 
+/** A wave that may be asked for: its cycles a tile, where it and its mirror image lie in a transform, and where in `power`. */
+type Wave = {
+  readonly kx: number;
+  readonly ky: number;
+  readonly at: number;
+  readonly mirrored: number;
+  readonly place: number;
+  readonly weight: number;
+  /** Not one that is only there to be a neighbour. */
+  readonly within: boolean;
+};
+
+const SIDE = 2 * MOST_CYCLES + 3;
+
+/** The half plane of waves with one row beyond it: a real picture has the same power at the mirrored ones. */
+const waves: readonly Wave[] = Array.from({ length: SIDE * (MOST_CYCLES + 3) }, (_, place) => {
+  const [kx, ky] = [(place % SIDE) - MOST_CYCLES - 1, Math.floor(place / SIDE) - 1];
+  const k = Math.hypot(kx, ky);
+  return {
+    kx,
+    ky,
+    at: ((ky + TILE) % TILE) * TILE + ((kx + TILE) % TILE),
+    mirrored: ((TILE - ky) % TILE) * TILE + ((TILE - kx) % TILE),
+    place,
+    // The rim of a head has all waves in it, the power of each falling with its square.
+    weight: k < LEAST_CYCLES - 1 || k > MOST_CYCLES + 1 ? 0 : (k * k) / 4,
+    within: k >= LEAST_CYCLES && k <= MOST_CYCLES && ky >= 0,
+  };
+});
+const audible = waves.filter(({ weight }) => weight > 0);
+const asked = waves.filter(({ within }) => within);
+
 /**
  * The strongest 3 x 3 peak of the half plane, its middle taken between the bins. The tile is the real part of what was
  * transformed where `sign` is 1, the imaginary where it is -1.
  */
 function strongestWave(re: Float64Array, im: Float64Array, sign: 1 | -1): Omit<LinedPlace, "x" | "y"> | null {
-  const power = new Float64Array(TILE * TILE);
-  let total = 0;
-  for (let ky = -MOST_CYCLES - 1; ky <= MOST_CYCLES + 1; ky++)
-    for (let kx = -MOST_CYCLES - 1; kx <= MOST_CYCLES + 1; kx++) {
-      const k = Math.hypot(kx, ky);
-      if (k < LEAST_CYCLES - 1 || k > MOST_CYCLES + 1) continue;
-      const at = ((ky + TILE) % TILE) * TILE + ((kx + TILE) % TILE);
-      const mirrored = ((TILE - ky) % TILE) * TILE + ((TILE - kx) % TILE);
-      const a = (re[at] as number) + sign * (re[mirrored] as number);
-      const b = (im[at] as number) - sign * (im[mirrored] as number);
-      // The rim of a head has all waves in it, the power of each falling with its square.
-      const value = ((a * a + b * b) / 4) * k * k;
-      power[at] = value;
-      if (k >= LEAST_CYCLES && k <= MOST_CYCLES) total += value;
-    }
-  let best: { peak: number; kx: number; ky: number } | null = null;
-  for (let ky = 0; ky <= MOST_CYCLES; ky++)
-    for (let kx = -MOST_CYCLES; kx <= MOST_CYCLES; kx++) {
-      const k = Math.hypot(kx, ky);
-      if (k < LEAST_CYCLES || k > MOST_CYCLES) continue;
-      let [peak, sx, sy] = [0, 0, 0];
-      for (let dy = -1; dy <= 1; dy++)
-        for (let dx = -1; dx <= 1; dx++) {
-          const value = power[((ky + dy + TILE) % TILE) * TILE + ((kx + dx + TILE) % TILE)] as number;
-          peak += value;
-          sx += value * dx;
-          sy += value * dy;
-        }
-      if (peak > (best?.peak ?? 0)) best = { peak, kx: kx + sx / peak, ky: ky + sy / peak };
-    }
+  const power = new Float64Array(waves.length);
+  const three = (at: number, apart: number): number =>
+    (power[at - apart] as number) + (power[at] as number) + (power[at + apart] as number);
+  for (const { at, mirrored, place, weight } of audible) {
+    const a = (re[at] as number) + sign * (re[mirrored] as number);
+    const b = (im[at] as number) - sign * (im[mirrored] as number);
+    power[place] = (a * a + b * b) * weight;
+  }
+  let [total, most] = [0, 0];
+  let best: Wave | null = null;
+  for (const wave of asked) {
+    const { place, ky } = wave;
+    // The waves of no cycles down are their own mirror images.
+    total += (power[place] as number) * (ky === 0 ? 1 : 2);
+    const peak = three(place - SIDE, 1) + three(place, 1) + three(place + SIDE, 1);
+    if (peak > most) [best, most] = [wave, peak];
+  }
   if (!best || total <= 0) return null;
+  const { place, kx, ky } = best;
+  const sx = three(place + 1, SIDE) - three(place - 1, SIDE);
+  const sy = three(place + SIDE, 1) - three(place - SIDE, 1);
   // Both halves of the plane hold the same peak.
-  const share = (2 * best.peak) / total;
-  return { kx: best.kx / TILE, ky: best.ky / TILE, score: Math.sqrt(best.peak) * share * share };
+  const share = (2 * most) / total;
+  return { kx: (kx + sx / most) / TILE, ky: (ky + sy / most) / TILE, score: Math.sqrt(most) * share * share };
 }

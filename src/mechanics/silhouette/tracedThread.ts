@@ -1,9 +1,9 @@
 import { coarsePeriod } from "./coarsePeriod.ts";
 import { amplitudes, type CrestEdge, crestEdge } from "./crestEdge.ts";
 import { type CrestLines, crestLines } from "./crestLines.ts";
-import { movedFrame, type ThreadGuess } from "./frame.ts";
+import { type Frame, movedFrame, type ThreadGuess } from "./frame.ts";
 import type { Photo } from "./photo.ts";
-import { repeating, type Strip, straightened } from "./strip.ts";
+import { narrowed, repeating, type Strip, straightened } from "./strip.ts";
 import { type ThreadedRegion, threadedRegion } from "./threadedRegion.ts";
 
 /** A thread followed along its own axis: the strip it lies in, and in its frame its crest lines and its period. */
@@ -18,61 +18,121 @@ export type TracedThread = {
   readonly lines: CrestLines;
 };
 
+/** A guess with the part of the photo around it laid straight, coarsely: only to see whether there is anything. */
+export type FirstLook = { readonly guess: ThreadGuess; readonly laid: Laid };
+
+type Laid = { readonly strip: Strip; readonly signal: readonly Float32Array[] };
+
+/** Null where no thread can look like that guess. */
+export function firstLook(photo: Photo, guess: ThreadGuess): FirstLook | null {
+  const { frame, period, halfWidth, halfLength } = guess;
+  if (!possible(guess)) return null;
+  const span = spanOf(photo, halfLength + Math.max(3 * period, 0.5 * halfLength));
+  return { guess, laid: laidOut(photo, frame, span, 1.6 * halfWidth + 0.9 * period, coarse(period), period) };
+}
+
+/** The thread that a guess points at if it is only `share` as wide. Null where nothing repeats, or no crest line ends it on a side. */
+export function firstTraced({ guess, laid }: FirstLook, share: number): TracedThread | null {
+  const at = { ...guess, halfWidth: share * guess.halfWidth };
+  if (!possible(at)) return null;
+  return tracedOnce(narrowed(laid.strip, laid.signal, 1.6 * at.halfWidth + 0.9 * at.period), at, wide);
+}
+
 /**
- * The thread that a guess points at, in up to five rounds: each lays the strip along the axis the last one found, looks
- * where it repeats, and refines period, width and axis. Null where nothing repeats, or no crest line ends it on a side.
+ * The same traced roughly, in up to two rounds more, each of which lays the strip along the axis the last one found, looks
+ * where it repeats, and refines period, width and axis.
  */
-export function tracedThread(photo: Photo, guess: ThreadGuess): TracedThread | null {
-  let at = guess;
-  let traced: TracedThread | null = null;
-  for (let round = 0; round < 5; round++) {
-    traced = tracedOnce(photo, at, round);
-    if (!traced) return null;
+export const roughlyTraced = (photo: Photo, first: TracedThread): TracedThread | null =>
+  followed(photo, first, 2, 8, coarse);
+
+/** A thread traced roughly, traced at full size. */
+export const finelyTraced = (photo: Photo, rough: TracedThread): TracedThread | null =>
+  followed(photo, rough, 3, 1, (period) => Math.max(1, period / 26));
+
+/** Up to so many rounds more, until what the last one moved is at most `rest` times what counts as rest. */
+function followed(
+  photo: Photo,
+  from: TracedThread,
+  rounds: number,
+  rest: number,
+  stepOf: (period: number) => number,
+): TracedThread | null {
+  let traced: TracedThread | null = from;
+  let last: ThreadGuess | null = null;
+  for (let round = 0; traced && round < rounds; round++) {
+    if (last && moved(traced, last) < rest) return traced;
     const { lines, region, period, strip } = traced;
     const middle = (region.from + region.to) / 2;
-    const halfWidth = (lines.left + lines.right) / 2;
-    const still =
-      Math.abs(halfWidth / at.halfWidth - 1) < 0.004 &&
-      Math.abs(lines.slope) < 0.002 &&
-      Math.abs(middle) < 0.3 * period &&
-      Math.abs(lines.right - lines.left) < 0.02 * halfWidth;
-    if (round >= 1 && still) return traced;
-    at = {
+    const at: ThreadGuess = {
       frame: movedFrame(strip.frame, middle, (lines.right - lines.left) / 2, lines.slope),
       period,
-      halfWidth,
+      halfWidth: (lines.left + lines.right) / 2,
       halfLength: (region.to - region.from) / 2,
     };
+    if (!possible(at)) return null;
+    const span = spanOf(photo, at.halfLength + 2.2 * period);
+    traced = tracedOnce(
+      laidOut(photo, at.frame, span, 1.3 * at.halfWidth + 0.9 * period, stepOf(period), period),
+      at,
+      narrow,
+    );
+    last = at;
   }
   return traced;
+}
+
+/** How far a round took width, axis and middle from where it began, as a multiple of what counts as rest. */
+function moved({ lines, region, period }: TracedThread, from: ThreadGuess): number {
+  const halfWidth = (lines.left + lines.right) / 2;
+  return Math.max(
+    Math.abs(halfWidth / from.halfWidth - 1) / 0.004,
+    Math.abs(lines.slope) / 0.002,
+    Math.abs(region.from + region.to) / (0.6 * period),
+    Math.abs(lines.right - lines.left) / (0.02 * halfWidth),
+  );
+}
+
+const coarse = (period: number): number => Math.max(1.4, period / 11);
+const spanOf = ({ width, height }: Photo, span: number): number => Math.min(span, Math.hypot(width, height));
+
+function laidOut(photo: Photo, frame: Frame, span: number, reach: number, step: number, period: number): Laid {
+  const strip = straightened(photo, frame, -span, span, reach, step);
+  return { strip, signal: strip.raw.map((plane) => repeating(strip, plane, period)) };
 }
 
 /** A thread whose pitch is a smaller or greater share of its diameter than this is none that is looked for. */
 export const plausiblePeriod = (period: number, width: number): boolean =>
   period / width > 0.02 && period / width < 0.45;
 
-function tracedOnce(photo: Photo, { frame, period, halfWidth, halfLength }: ThreadGuess, round: number) {
-  if (!plausiblePeriod(period, 2 * halfWidth) || period < 3.5) return null;
-  const longer = round === 0 ? Math.max(3 * period, 0.5 * halfLength) : 2.2 * period;
-  const reach = (round === 0 ? 1.6 : 1.3) * halfWidth + 0.9 * period;
-  const span = Math.min(halfLength + longer, Math.hypot(photo.width, photo.height));
-  // The first round only has to say whether there is anything.
-  const step = round === 0 ? Math.max(1.4, period / 11) : Math.max(1, period / 26);
-  const strip = straightened(photo, frame, -span, span, reach, step);
-  let signal = strip.raw.map((plane) => repeating(strip, plane, period));
-  const region = threadedRegion(strip, signal, period, (round === 0 ? 1.25 : 1.08) * halfWidth);
-  if (!region || region.to - region.from < 1.8 * period) return null;
+const possible = ({ period, halfWidth }: ThreadGuess): boolean =>
+  plausiblePeriod(period, 2 * halfWidth) && period >= 3.5;
+
+/** Where the rim is looked for, as shares of the half width that was guessed, and how like each other turns must be. */
+type Searched = {
+  readonly turns: number;
+  readonly nearest: number;
+  readonly farthest: number;
+  readonly leastSimilar: number;
+};
+
+/** At a first look the width is hardly known; and turns less like each other than that never came to a reading. */
+const wide: Searched = { turns: 1.25, nearest: 0.5, farthest: 1.6, leastSimilar: 0.55 };
+const narrow: Searched = { turns: 1.08, nearest: 0.75, farthest: 1.22, leastSimilar: 0 };
+
+function tracedOnce({ strip, signal }: Laid, guess: ThreadGuess, searched: Searched): TracedThread | null {
+  const { period, halfWidth } = guess;
+  const region = threadedRegion(strip, signal, period, searched.turns * halfWidth);
+  if (!region || region.to - region.from < 1.8 * period || region.similarity < searched.leastSimilar) return null;
   const refined = coarsePeriod(strip, signal, period, [region.from, region.to], 1.08 * halfWidth);
-  if (Math.abs(refined / period - 1) > 0.02) signal = strip.raw.map((plane) => repeating(strip, plane, refined));
-  const range = [
-    (round === 0 ? 0.5 : 0.75) * halfWidth,
-    Math.min(reach - 0.35 * period, (round === 0 ? 1.6 : 1.22) * halfWidth + 0.35 * period),
-  ] as const;
-  const found = straightRun(segmentsAlong(strip, signal, refined, region, range), region, refined);
+  const again = Math.abs(refined / period - 1) > 0.02;
+  const repeats = again ? strip.raw.map((plane) => repeating(strip, plane, refined)) : signal;
+  const farthest = Math.min(-strip.x0 - 0.35 * period, searched.farthest * halfWidth + 0.35 * period);
+  const segments = segmentsAlong(strip, repeats, refined, region, [searched.nearest * halfWidth, farthest]);
+  const found = straightRun(segments, region, refined);
   if (!found) return null;
   const { edges, lines } = found;
   if (lines.left + lines.right <= 0 || !plausiblePeriod(refined, lines.left + lines.right)) return null;
-  return { strip, signal, region: { ...region, ...found.span }, period: refined, edges, lines };
+  return { strip, signal: repeats, region: { ...region, ...found.span }, period: refined, edges, lines };
 }
 
 type Segment = { readonly from: number; readonly to: number; readonly edges: readonly CrestEdge[] };
