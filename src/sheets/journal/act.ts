@@ -5,6 +5,7 @@ import type { Shop } from "../../journal/shop/shop.ts";
 import { isDay } from "../sums/closedAt.ts";
 import type { SumFields, SumTexts } from "../sums/sumField.ts";
 import { type Typed, typed } from "../sums/typed.ts";
+import { type ActName, actMinds, actTitles } from "../words/actWords.ts";
 import type { FieldWords } from "../words/fieldWords.ts";
 import type { InputProblem } from "../words/problemWords.ts";
 
@@ -40,6 +41,23 @@ export type ActForm = {
   /** Fields that are seldom filled: they lie behind one tap. */
   readonly folded: readonly string[];
 };
+
+/** The form of an act with its title and cautions: its fields, how each is asked, and what else is said about them. */
+export const actForm = (
+  name: ActName,
+  fields: SumFields,
+  words: ActForm["words"],
+  more: Partial<Pick<ActForm, "choiceWords" | "given" | "folded">> = {},
+): ActForm => ({
+  title: actTitles[name],
+  minds: actMinds[name] ?? [],
+  fields,
+  words,
+  choiceWords: {},
+  given: {},
+  folded: [],
+  ...more,
+});
 
 /** One thing that hands do, as it is asked for and read: a fact, or what is still wanted or cannot be read. */
 export type Act = {

@@ -7,9 +7,9 @@ import { degC, h, min } from "../../mechanics/quantity/unit.ts";
 import { cureFields } from "../sums/cureFields.ts";
 import { choice } from "../sums/sumField.ts";
 import type { Typed } from "../sums/typed.ts";
-import { actMinds, actTitles, portFieldWords } from "../words/actWords.ts";
+import { portFieldWords } from "../words/actWords.ts";
 import { cureChoiceWords, cureFieldWords, humidityOrFelt } from "../words/cureBenchWords.ts";
-import type { Act, ActForm, Around, PlainFact } from "./act.ts";
+import { type Act, type ActForm, type Around, actForm, type PlainFact } from "./act.ts";
 
 /** A bead of silicone that was closed: both its clocks are frozen as they are shown now. */
 export const cureAct: Act = {
@@ -22,10 +22,9 @@ export const cureAct: Act = {
 function cureForm({ shop }: Around): ActForm {
   const sealants = Object.values(shop.stock.sealants);
   const { bead, open, temperature, humidity } = cureFields;
-  return {
-    title: actTitles.cure,
-    minds: actMinds.cure ?? [],
-    fields: {
+  return actForm(
+    "cure",
+    {
       sealant: choice(...sealants.map(({ sealant }) => sealant)),
       bead,
       open,
@@ -33,16 +32,17 @@ function cureForm({ shop }: Around): ActForm {
       humidity,
       ago: { type: "number", unit: "min", step: 5, start: "5", from: "nothing" },
     },
-    words: { ...cureFieldWords, ...portFieldWords },
-    choiceWords: {
-      ...cureChoiceWords,
-      ...Object.fromEntries(
-        sealants.map(({ sealant, called, batch }) => [sealant, batch ? `${called}, batch ${batch}` : called]),
-      ),
+    { ...cureFieldWords, ...portFieldWords },
+    {
+      choiceWords: {
+        ...cureChoiceWords,
+        ...Object.fromEntries(
+          sealants.map(({ sealant, called, batch }) => [sealant, batch ? `${called}, batch ${batch}` : called]),
+        ),
+      },
+      folded: ["ago"],
     },
-    given: {},
-    folded: ["ago"],
-  };
+  );
 }
 
 function cureBegan(it: Typed, { about, shop, now }: Around): PlainFact | null {

@@ -1,6 +1,6 @@
 import { choice, type SumFields } from "../sums/sumField.ts";
-import { actMinds, actTitles, type MachineActName, machineFieldWords } from "../words/actWords.ts";
-import { type Act, answerTo, ownWords, saidYes, yesNo } from "./act.ts";
+import { type MachineActName, machineFieldWords } from "../words/actWords.ts";
+import { type Act, actForm, answerTo, ownWords, saidYes, yesNo } from "./act.ts";
 
 const papers = ["owner's sheet", "next hand's card", "tag", "bay card", "file", "case page"] as const;
 
@@ -63,14 +63,5 @@ export const machineActs: Readonly<Record<MachineActName, Act>> = {
 };
 
 function act(name: MachineActName, fields: SumFields, read: Act["read"], texts: Act["texts"]): Act {
-  const form = {
-    title: actTitles[name],
-    minds: actMinds[name] ?? [],
-    fields,
-    words: machineFieldWords,
-    choiceWords: {},
-    given: {},
-    folded: [],
-  };
-  return { form: () => form, read, texts };
+  return { form: () => actForm(name, fields, machineFieldWords), read, texts };
 }

@@ -1,6 +1,6 @@
 import { choice, measured, type SumFields } from "../sums/sumField.ts";
-import { actMinds, actTitles, type PortActName, portFieldWords } from "../words/actWords.ts";
-import { type Act, type ActForm, type Around, answerTo, dayIn, ownWords, saidYes, yesNo } from "./act.ts";
+import { type PortActName, portFieldWords } from "../words/actWords.ts";
+import { type Act, type Around, actForm, answerTo, dayIn, ownWords, saidYes, yesNo } from "./act.ts";
 import { cureAct } from "./cureAct.ts";
 import { torqueAct } from "./torqueAct.ts";
 
@@ -163,14 +163,6 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
 };
 
 function act(name: PortActName, fields: SumFields, read: Act["read"], texts: Act["texts"]): Act {
-  const form: ActForm = {
-    title: actTitles[name],
-    minds: actMinds[name] ?? [],
-    fields,
-    words: portFieldWords,
-    choiceWords: {},
-    given: {},
-    folded: Object.keys(fields).filter((it) => seldom.includes(it)),
-  };
-  return { form: () => form, read, texts };
+  const folded = Object.keys(fields).filter((it) => seldom.includes(it));
+  return { form: () => actForm(name, fields, portFieldWords, { folded }), read, texts };
 }

@@ -3,12 +3,13 @@ import { type Instrument, torqueEvidence } from "../../journal/shop/instruments.
 import type { Shop } from "../../journal/shop/shop.ts";
 import { levelsWith } from "../../mechanics/tables/levels.ts";
 import { choice, measured } from "../sums/sumField.ts";
-import { actMinds, actTitles, bookHint, portFieldWords } from "../words/actWords.ts";
+import { bookHint, portFieldWords } from "../words/actWords.ts";
 import { evidenceWords } from "../words/evidenceWords.ts";
 import {
   type Act,
   type ActForm,
   type Around,
+  actForm,
   answerTo,
   ownWords,
   type PlainFact,
@@ -52,10 +53,9 @@ function torqueForm({ shop, about, today }: Around): ActForm {
   const persons = Object.values(shop.people.persons).filter(({ left }) => !left);
   const figures = about.type === "port" ? (shop.book[about.port as never] ?? []) : [];
   const hint = bookHint(figures.flatMap(({ torque, source }) => (torque ? [{ torque, source }] : [])));
-  return {
-    title: actTitles.torqued,
-    minds: actMinds.torqued ?? [],
-    fields: {
+  return actForm(
+    "torqued",
+    {
       set: measured("N·m", 1, startOf(figures[0]?.torque, "N·m", "30")),
       wrench: choice(...wrenches.map(({ instrument }) => instrument), noWrench),
       clicked: yesNo,
@@ -65,15 +65,16 @@ function torqueForm({ shop, about, today }: Around): ActForm {
       again: yesNo,
       mark: yesNo,
     },
-    words: { ...portFieldWords, set: { ...portFieldWords.set, ...(hint ? { hint } : {}) } },
-    choiceWords: {
-      ...Object.fromEntries(wrenches.map((it) => [it.instrument, wrenchWord(it, shop, today)])),
-      ...Object.fromEntries(persons.map(({ person, called }) => [person, called])),
-      [noWrench]: "no wrench",
+    { ...portFieldWords, set: { ...portFieldWords.set, ...(hint ? { hint } : {}) } },
+    {
+      choiceWords: {
+        ...Object.fromEntries(wrenches.map((it) => [it.instrument, wrenchWord(it, shop, today)])),
+        ...Object.fromEntries(persons.map(({ person, called }) => [person, called])),
+        [noWrench]: "no wrench",
+      },
+      folded: ["reached", "again", "mark"],
     },
-    given: {},
-    folded: ["reached", "again", "mark"],
-  };
+  );
 }
 
 type Wrench = Instrument & { readonly is: Extract<NonNullable<Instrument["is"]>, { kind: "wrench" }> };

@@ -1,7 +1,7 @@
 import type { UnitId } from "../../journal/facts/ids.ts";
 import { choice, measured, type SumField, type SumFields } from "../sums/sumField.ts";
-import { actMinds, actTitles, type UnitActName, unitFieldWords } from "../words/actWords.ts";
-import { type Act, type Around, answerTo, ownWords, saidYes, startOf, yesNo } from "./act.ts";
+import { type UnitActName, unitFieldWords } from "../words/actWords.ts";
+import { type Act, type Around, actForm, answerTo, ownWords, saidYes, startOf, yesNo } from "./act.ts";
 
 const volumeBy = ["jug", "meter pump", "60 ml syringe"] as const;
 const levelBy = ["wire hook", "mirror", "finger", "finger, calibrated"] as const;
@@ -58,22 +58,15 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
         : null,
   ),
 
-  filled: {
-    form: (around) => ({
-      title: actTitles.filled,
-      minds: actMinds.filled ?? [],
-      fields: {
-        volume: litresOf(around),
-        called: { type: "text", common: Object.values(around.shop.stock.fluids).map(({ called }) => called) },
-        how: choice(...volumeBy),
-        temperature: degrees,
-      },
-      words: unitFieldWords,
-      choiceWords: {},
-      given: {},
-      folded: seldom,
+  filled: act(
+    "filled",
+    (around) => ({
+      volume: litresOf(around),
+      called: { type: "text", common: Object.values(around.shop.stock.fluids).map(({ called }) => called) },
+      how: choice(...volumeBy),
+      temperature: degrees,
     }),
-    read: (it, around) => {
+    (it, around) => {
       it.want("volume", "called");
       const called = it.text("called");
       const stocked = Object.values(around.shop.stock.fluids).find((fluid) => fluid.called === called);
@@ -87,11 +80,11 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
         temperature: it.reading("temperature"),
       };
     },
-    texts: (fact) =>
+    (fact) =>
       fact.type === "UnitFilled"
         ? { volume: fact.volume, called: fact.called, how: fact.how ?? "", temperature: fact.temperature ?? "" }
         : null,
-  },
+  ),
 
   level: act(
     "level",
@@ -144,15 +137,8 @@ function act(name: UnitActName, fields: (around: Around) => SumFields, read: Act
   return {
     form: (around) => {
       const asked = fields(around);
-      return {
-        title: actTitles[name],
-        minds: actMinds[name] ?? [],
-        fields: asked,
-        words: unitFieldWords,
-        choiceWords: {},
-        given: {},
-        folded: Object.keys(asked).filter((it) => seldom.includes(it)),
-      };
+      const folded = Object.keys(asked).filter((it) => seldom.includes(it));
+      return actForm(name, asked, unitFieldWords, { folded });
     },
     read,
     texts,

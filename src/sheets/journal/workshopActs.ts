@@ -1,8 +1,8 @@
 import { wrenchKinds } from "../../mechanics/joint/wrenchKinds.ts";
 import { choice, measured, type SumFields } from "../sums/sumField.ts";
 import type { Typed } from "../sums/typed.ts";
-import { actMinds, actTitles, type WorkshopActName, workshopFieldWords } from "../words/actWords.ts";
-import { type Act, type ActForm, type Around, dayIn, ownWords, type PlainFact } from "./act.ts";
+import { type WorkshopActName, workshopFieldWords } from "../words/actWords.ts";
+import { type Act, type ActForm, type Around, actForm, dayIn, ownWords, type PlainFact } from "./act.ts";
 import { another, isAnother } from "./asked.ts";
 import { layoutNames, unitOfLayout } from "./unitLayouts.ts";
 
@@ -53,15 +53,7 @@ export const workshopActs: Readonly<Record<WorkshopActName, Act>> = {
   },
 };
 
-const formOf = (act: WorkshopActName, fields: SumFields): ActForm => ({
-  title: actTitles[act],
-  minds: actMinds[act] ?? [],
-  fields,
-  words: workshopFieldWords,
-  choiceWords: {},
-  given: {},
-  folded: [],
-});
+const formOf = (act: WorkshopActName, fields: SumFields): ActForm => actForm(act, fields, workshopFieldWords);
 
 /** The machines that were here are tapped; of another one its unit and ports are laid out first. */
 function openForm({ shop }: Around): ActForm {
