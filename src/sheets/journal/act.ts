@@ -27,6 +27,8 @@ export type Around = {
   readonly now: string;
   /** A few letters and digits that nobody else draws, for a new identity. */
   readonly fresh: string;
+  /** Whether what is written takes the place of an earlier entry. */
+  readonly corrects: boolean;
 };
 
 /** What is asked before one thing is written down: fields in their order, in words, with what stands in them to begin with. */
@@ -75,15 +77,15 @@ export type ActRead =
   | { readonly ok: true; readonly facts: readonly Fact[] }
   | { readonly ok: false; readonly problems: readonly InputProblem[] };
 
-/** The form of an act with these texts in it: a reading stands there without the unit of the scale beside it. */
+/** The form of an act as it begins, or with the texts of an earlier entry: a reading stands there without the unit of the scale beside it. */
 export function formWith(act: Act, texts: SumTexts, around: Around): ActForm {
   const form = act.form(around);
-  const bare = Object.entries(texts).map(([name, text]) => {
+  const bare = Object.entries(around.corrects ? texts : { ...form.given, ...texts }).map(([name, text]) => {
     const field = form.fields[name];
     const unit = field?.type === "number" && field.unit !== "" ? ` ${field.unit}` : "";
     return [name, unit !== "" && text.endsWith(unit) ? text.slice(0, -unit.length) : text] as const;
   });
-  return { ...form, given: { ...form.given, ...Object.fromEntries(bare) } };
+  return { ...form, given: Object.fromEntries(bare) };
 }
 
 /** Reads what was typed and tapped for an act. */

@@ -29,7 +29,7 @@ const firstAtPort: Readonly<Record<PortState, readonly PortActName[]>> = {
   "broken loose": ["out", "torqued"],
   out: ["washersOut", "turns", "washersIn", "byHand"],
   "by hand": ["torqued", "out", "letGo"],
-  "let go": ["turns", "out"],
+  "let go": ["turns", "asked", "out"],
   torqued: ["dry", "checked", "cure", "letGo"],
   "dry-checked": ["checked", "loose"],
 };

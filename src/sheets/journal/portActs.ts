@@ -2,6 +2,7 @@ import { choice, measured, type SumFields } from "../sums/sumField.ts";
 import { type PortActName, portFieldWords } from "../words/actWords.ts";
 import { type Act, type Around, actForm, answerTo, dayIn, ownWords, saidYes, yesNo } from "./act.ts";
 import { cureAct } from "./cureAct.ts";
+import { questionsAct } from "./questionsAct.ts";
 import { torqueAct } from "./torqueAct.ts";
 
 const hardness = ["by hand", "easy", "normal", "very tight"] as const;
@@ -128,6 +129,8 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
   ),
 
   cure: cureAct,
+
+  asked: questionsAct,
 
   held: act(
     "held",

@@ -18,7 +18,8 @@ export type PortActName =
   | "closed"
   | "cure"
   | "held"
-  | "holdEnded";
+  | "holdEnded"
+  | "asked";
 export type UnitActName = "drained" | "filled" | "level" | "drawn";
 export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done";
 export type WorkshopActName = "open" | "person" | "wrench";
@@ -41,6 +42,7 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   cure: "Sealant closed",
   held: "Held for now",
   holdEnded: "No longer held for now",
+  asked: "Six questions",
   drained: "Drained",
   filled: "Filled",
   level: "Level checked",
@@ -69,6 +71,7 @@ export const actMinds: { readonly [N in ActName]?: readonly string[] } = {
     ...minding("sealant on skin", "cure before it runs"),
     "The label must name this fluid: gear oil softens ordinary silicone.",
   ],
+  asked: ["What nobody answers is not a no: every make-do waits for it."],
   letGo: ["Stop here, and never a bit more: count the turns that are left before any pull."],
   left: ["Locked, on a trailer or by hand: it does not run."],
 };

@@ -27,6 +27,7 @@ const around = (about: About, by = "jory", today = "2026-11-25"): Around => ({
   today,
   now: "2026-11-25T10:40:00Z",
   fresh: "k3f7",
+  corrects: false,
 });
 const port: About = { type: "port", port: "family-sump" };
 const unit: About = { type: "unit", unit: "family-engine" };
@@ -195,7 +196,8 @@ test("a correction keeps what its form does not ask, and drops what was cleared 
 });
 
 test("a reading that is put right stands in its form without the unit of the scale beside it", () => {
-  expect(formWith(actNamed("torqued"), { set: "34 N·m", reached: "25 lbf·ft" }, around(port)).given).toEqual({
+  const correcting = { ...around(port), corrects: true };
+  expect(formWith(actNamed("torqued"), { set: "34 N·m", reached: "25 lbf·ft" }, correcting).given).toEqual({
     set: "34",
     reached: "25 lbf·ft",
   });
@@ -238,7 +240,7 @@ describe("over the year of the invented workshop", () => {
       if (again.ok) expect(fact).toMatchObject(again.facts[0] ?? {});
     }
     expect([...seen].sort().join(" ")).toBe(
-      "drained drawn dry filled held level loose nearMiss note paper torqued turns washersIn washersOut",
+      "asked drained drawn dry filled held level loose nearMiss note paper torqued turns washersIn washersOut",
     );
   });
 

@@ -2,8 +2,10 @@ import { useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { About, ActForm } from "../../../sheets/journal/act.ts";
 import { isAsked } from "../../../sheets/journal/asked.ts";
+import type { SumField } from "../../../sheets/sums/sumField.ts";
 import type { ActName } from "../../../sheets/words/actWords.ts";
 import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
+import { Chooser } from "../kit/Chooser.tsx";
 import { jumpTo } from "../kit/jump.ts";
 import { Mind } from "../kit/Mind.tsx";
 import { fieldId } from "../kit/NumberField.tsx";
@@ -125,7 +127,13 @@ function Fields({ form, state }: { readonly form: ActForm; readonly state: Draft
     isAsked(it, form.fields, (field) => state.text(field).value, by.value),
   );
   const readings = (names: readonly string[]) =>
-    names.map((name) => <SumReading key={name} bench={bench} state={state} name={name} />);
+    names.map((name) =>
+      isLong(form.fields[name]) ? (
+        <OneOfMany key={name} form={form} state={state} name={name} />
+      ) : (
+        <SumReading key={name} bench={bench} state={state} name={name} />
+      ),
+    );
   const folded = asked.filter((it) => form.folded.includes(it));
   return (
     <>
@@ -137,6 +145,26 @@ function Fields({ form, state }: { readonly form: ActForm; readonly state: Draft
         </details>
       )}
     </>
+  );
+}
+
+/** More than these stand better in a list of the device, which a knuckle hits as well. */
+const MOST_TAPS = 14;
+const isLong = (field: SumField | undefined): boolean => field?.type === "choice" && field.choices.length > MOST_TAPS;
+
+function OneOfMany({ form, state, name }: Parameters<typeof Fields>[0] & { readonly name: string }) {
+  const field = form.fields[name];
+  const { label, hint } = form.words[name] ?? { label: name };
+  const choices = field?.type === "choice" ? field.choices : [];
+  return (
+    <Chooser
+      name={name}
+      label={label}
+      hint={hint}
+      taps={choices.map((value) => ({ value, word: form.choiceWords[value] ?? value }))}
+      value={state.text(name)}
+      give={(text) => state.give(name, text)}
+    />
   );
 }
 

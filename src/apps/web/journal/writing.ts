@@ -92,7 +92,7 @@ function shutFor(keeper: Keeper, draft: Draft, facts: readonly Fact[], at: strin
   }));
 }
 
-const aroundOf = ({ reader }: Keeper, { job, about, by }: Omit<Draft, "overrides">): Around => ({
+const aroundOf = ({ reader }: Keeper, { job, about, by, corrects }: Omit<Draft, "overrides">): Around => ({
   sheet: reader.sheet((job ?? "") as never),
   shop: reader.shop(),
   about,
@@ -100,6 +100,7 @@ const aroundOf = ({ reader }: Keeper, { job, about, by }: Omit<Draft, "overrides
   today: today(),
   now: new Date().toISOString(),
   fresh: fresh(),
+  corrects: corrects !== null,
 });
 
 /** The day, and letters that no other device draws on it. */
