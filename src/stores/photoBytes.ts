@@ -1,3 +1,5 @@
+import { JFIF, ofThePicture, PLAIN_JFIF } from "./browser/plainJpeg.ts";
+
 export type PhotoType = "jpeg" | "png" | "webp";
 
 /** What a file is by its bytes, and what it carries that is no part of the picture: where it was taken, with what, by whom. */
@@ -30,13 +32,6 @@ const text = (view: DataView, at: number, length: number): string =>
   at + length > view.byteLength
     ? ""
     : String.fromCharCode(...new Uint8Array(view.buffer, view.byteOffset + at, length));
-
-/** Application segments of a JPEG that say how its colours are meant. */
-const ofThePicture: Readonly<Record<number, string>> = { 224: "JFIF\0", 226: "ICC_PROFILE\0", 238: "Adobe" };
-
-/** APP0, and its length without a small picture in it, which may be of what was cut off. Source: ITU-T T.871, 10.1. */
-const JFIF = 0xe0;
-const PLAIN_JFIF = 16;
 
 function jpegEnd(view: DataView, met: (name: string) => void): number | null {
   if (view.byteLength < 4 || view.getUint16(0) !== 0xffd8) return null;

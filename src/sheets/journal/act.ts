@@ -8,6 +8,7 @@ import { type Typed, typed } from "../sums/typed.ts";
 import { type ActName, actMinds, actTitles } from "../words/actWords.ts";
 import type { FieldWords } from "../words/fieldWords.ts";
 import type { InputProblem } from "../words/problemWords.ts";
+import { namesOf } from "./photoNames.ts";
 
 /** What a fact is about: one port, one unit, the machine as a whole, or the workshop itself. */
 export type About =
@@ -42,6 +43,8 @@ export type ActForm = {
   readonly given: SumTexts;
   /** Fields that are seldom filled: they lie behind one tap. */
   readonly folded: readonly string[];
+  /** Where photos may be taken to it: before all else, after it, or not at all. */
+  readonly photos: "first" | "last" | null;
 };
 
 /** The form of an act with its title and cautions: its fields, how each is asked, and what else is said about them. */
@@ -49,7 +52,7 @@ export const actForm = (
   name: ActName,
   fields: SumFields,
   words: ActForm["words"],
-  more: Partial<Pick<ActForm, "choiceWords" | "given" | "folded">> = {},
+  more: Partial<Pick<ActForm, "choiceWords" | "given" | "folded" | "photos">> = {},
 ): ActForm => ({
   title: actTitles[name],
   minds: actMinds[name] ?? [],
@@ -58,6 +61,7 @@ export const actForm = (
   choiceWords: {},
   given: {},
   folded: [],
+  photos: null,
   ...more,
 });
 
@@ -121,6 +125,13 @@ export const startOf = (known: string | undefined, unit: string, otherwise: stri
 
 /** Some words of a hand's own. */
 export const ownWords = { type: "text", common: [] } as const;
+
+/** The photos of a form, null where none were taken; and the same as the text that a form keeps of them. */
+export const photosIn = (it: Typed): readonly string[] | null => {
+  const names = namesOf(it.text("photos") ?? "");
+  return names.length === 0 ? null : names;
+};
+export const photosText = (photos: readonly string[] | undefined): string => (photos ?? []).join(",");
 
 /** The day in a field, ISO 8601; null where there is none or it was noted as a mistake. */
 export function dayIn(it: Typed, name: string): string | null {

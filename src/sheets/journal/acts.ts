@@ -27,10 +27,10 @@ const firstAtPort: Readonly<Record<PortState, readonly PortActName[]>> = {
   closed: ["loose"],
   "would not open": ["loose"],
   "broken loose": ["out", "torqued"],
-  out: ["washersOut", "turns", "washersIn", "byHand"],
+  out: ["washersOut", "turns", "found", "washersIn", "byHand"],
   "by hand": ["torqued", "out", "letGo"],
   "let go": ["turns", "asked", "out"],
-  torqued: ["dry", "checked", "cure", "letGo"],
+  torqued: ["dry", "checked", "found", "cure", "letGo"],
   "dry-checked": ["checked", "loose"],
 };
 
@@ -42,7 +42,15 @@ const firstAtUnit: Readonly<Record<FluidState, readonly UnitActName[]>> = {
   "level checked": ["level"],
 };
 
-const ofMachine: readonly MachineActName[] = ["note", "paper", "released", "left", "nearMiss", "done"];
+const ofMachine: readonly (MachineActName | "found")[] = [
+  "found",
+  "note",
+  "paper",
+  "released",
+  "left",
+  "nearMiss",
+  "done",
+];
 
 export type Offered = { readonly first: readonly ActName[]; readonly more: readonly ActName[] };
 
@@ -58,7 +66,7 @@ export function offered(about: About["type"], state: PortState | FluidState | "c
     case "unit":
       return split(firstAtUnit[state as FluidState], Object.keys(unitActs) as UnitActName[]);
     case "machine":
-      return split(ofMachine.slice(0, 3), ofMachine);
+      return split(ofMachine.slice(0, 4), ofMachine);
     case "workshop":
       return split(["open"], ["person", "wrench"]);
     default:

@@ -4,6 +4,7 @@ import type { PortId } from "../../journal/facts/ids.ts";
 import { gates } from "../../journal/job/gates.ts";
 import type { JobSheet } from "../../journal/job/jobSheet.ts";
 import { nextStep } from "../../journal/job/nextStep.ts";
+import { photosNamed } from "../../journal/photosNamed.ts";
 import { type Instruments, torqueEvidence } from "../../journal/shop/instruments.ts";
 import type { PortNoted } from "../../journal/shop/machines.ts";
 import type { Shop } from "../../journal/shop/shop.ts";
@@ -39,6 +40,8 @@ export type LogShown = {
   readonly at: string;
   readonly about: string | null;
   readonly sentence: string;
+  /** Its photos by name, those of what was put in its place for a correction. */
+  readonly photos: readonly string[];
   /** Why it counts no more; null while it stands. */
   readonly struck: string | null;
   /** The form by which it may be put right; null where it can only be withdrawn. */
@@ -168,6 +171,7 @@ function logShown(entries: readonly Entry[], { instruments }: Shop, names: Names
     at: entry.at,
     about: aboutWhat(entry.fact, names),
     sentence: `${factSentence(entry.fact, names)}${claimed(entry, instruments)}`,
+    photos: photosNamed(entry.fact),
     struck: struck.get(entryId(entry)) ?? null,
     corrects: correctable(entry.fact),
   }));

@@ -1,6 +1,6 @@
 import { choice, type SumFields } from "../sums/sumField.ts";
 import { type MachineActName, machineFieldWords } from "../words/actWords.ts";
-import { type Act, actForm, answerTo, ownWords, saidYes, yesNo } from "./act.ts";
+import { type Act, actForm, answerTo, ownWords, photosIn, photosText, saidYes, yesNo } from "./act.ts";
 
 const papers = ["owner's sheet", "next hand's card", "tag", "bay card", "file", "case page"] as const;
 
@@ -11,9 +11,9 @@ export const machineActs: Readonly<Record<MachineActName, Act>> = {
     { words: ownWords },
     (it) => {
       it.want("words");
-      return { type: "NoteWritten", words: it.text("words") };
+      return { type: "NoteWritten", words: it.text("words"), photos: photosIn(it) };
     },
-    (fact) => (fact.type === "NoteWritten" ? { words: fact.words } : null),
+    (fact) => (fact.type === "NoteWritten" ? { words: fact.words, photos: photosText(fact.photos) } : null),
   ),
 
   paper: act(
@@ -63,5 +63,9 @@ export const machineActs: Readonly<Record<MachineActName, Act>> = {
 };
 
 function act(name: MachineActName, fields: SumFields, read: Act["read"], texts: Act["texts"]): Act {
-  return { form: () => actForm(name, fields, machineFieldWords), read, texts };
+  return {
+    form: () => actForm(name, fields, machineFieldWords, { photos: name === "note" ? "last" : null }),
+    read,
+    texts,
+  };
 }

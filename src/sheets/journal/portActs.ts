@@ -1,7 +1,19 @@
 import { choice, measured, type SumFields } from "../sums/sumField.ts";
 import { type PortActName, portFieldWords } from "../words/actWords.ts";
-import { type Act, type Around, actForm, answerTo, dayIn, ownWords, saidYes, yesNo } from "./act.ts";
+import {
+  type Act,
+  type Around,
+  actForm,
+  answerTo,
+  dayIn,
+  ownWords,
+  photosIn,
+  photosText,
+  saidYes,
+  yesNo,
+} from "./act.ts";
 import { cureAct } from "./cureAct.ts";
+import { foundAct } from "./foundAct.ts";
 import { questionsAct } from "./questionsAct.ts";
 import { torqueAct } from "./torqueAct.ts";
 
@@ -12,6 +24,9 @@ const washerCount = { type: "number", unit: "", step: 1, start: "1", from: "noth
 
 /** Readings that an ordinary job does without. */
 const seldom = ["torque", "turned"];
+
+/** What is shown better than said. */
+const withPhotos: readonly PortActName[] = ["out", "turns", "dry"];
 
 const port = ({ about }: Around): string => (about.type === "port" ? about.port : "");
 
@@ -41,7 +56,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
   out: act(
     "out",
     {},
-    (_, around) => ({ type: "PortOpened", port: port(around) }),
+    (it, around) => ({ type: "PortOpened", port: port(around), photos: photosIn(it) }),
     () => null,
   ),
 
@@ -81,11 +96,17 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
         value: it.reading("turns") && it.text("turns"),
         how: it.chosen("counted", countedBy),
         withWasher: answerTo(it, "washer"),
+        photos: photosIn(it),
       };
     },
     (fact) =>
       fact.type === "ReadingTaken" && fact.reading === "left.turns"
-        ? { turns: fact.value, counted: fact.how, washer: saidYes(fact.withWasher) }
+        ? {
+            turns: fact.value,
+            counted: fact.how,
+            washer: saidYes(fact.withWasher),
+            photos: photosText(fact.photos),
+          }
         : null,
   ),
 
@@ -123,14 +144,20 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
         dry: answerTo(it, "dry"),
         after: it.reading("after"),
         how: it.chosen("how", seenBy),
+        photos: photosIn(it),
       };
     },
-    (fact) => (fact.type === "PortDryChecked" ? { dry: saidYes(fact.dry), after: fact.after, how: fact.how } : null),
+    (fact) =>
+      fact.type === "PortDryChecked"
+        ? { dry: saidYes(fact.dry), after: fact.after, how: fact.how, photos: photosText(fact.photos) }
+        : null,
   ),
 
   cure: cureAct,
 
   asked: questionsAct,
+
+  found: foundAct,
 
   held: act(
     "held",
@@ -167,5 +194,9 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
 
 function act(name: PortActName, fields: SumFields, read: Act["read"], texts: Act["texts"]): Act {
   const folded = Object.keys(fields).filter((it) => seldom.includes(it));
-  return { form: () => actForm(name, fields, portFieldWords, { folded }), read, texts };
+  return {
+    form: () => actForm(name, fields, portFieldWords, { folded, photos: withPhotos.includes(name) ? "last" : null }),
+    read,
+    texts,
+  };
 }

@@ -19,7 +19,8 @@ export type PortActName =
   | "cure"
   | "held"
   | "holdEnded"
-  | "asked";
+  | "asked"
+  | "found";
 export type UnitActName = "drained" | "filled" | "level" | "drawn";
 export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done";
 export type WorkshopActName = "open" | "person" | "wrench";
@@ -43,6 +44,7 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   held: "Held for now",
   holdEnded: "No longer held for now",
   asked: "Six questions",
+  found: "Photo, what was found",
   drained: "Drained",
   filled: "Filled",
   level: "Level checked",

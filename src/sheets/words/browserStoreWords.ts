@@ -4,6 +4,10 @@ import type { Trouble } from "../../journal/storeTrouble.ts";
 export const keepsNothing =
   "This browser keeps nothing for this page: a private window, storage that is shut off, or another tab with a newer Turnsleft. Load the page again or use another browser.";
 
+/** A file from which no photo can be made. */
+export const noPicture =
+  "This is no picture that this browser can open, or it has more than 60 megapixels; nothing of it was kept. Take it again, or choose a JPEG, PNG or WebP.";
+
 /** What stands between a journal and the browser that keeps it, in one sentence, and what can be done. */
 export const browserTroubleSentence = (trouble: Trouble): string => sentences[trouble];
 

@@ -59,6 +59,17 @@ export const journalWords = {
   nothingHeld: "No repair was written down yet.",
   causes: "Named causes",
 
+  photo: "Photo",
+  takePhoto: "Take a photo",
+  choosePhoto: "Choose one",
+  keepingPhoto: "The photo is being kept.",
+  takeOff: "Take it off",
+  photoOf: (place: number, count: number, of: string): string =>
+    `${count === 1 ? "Photo" : `Photo ${place} of ${count}`}: ${of}`,
+  photoComing: "One moment.",
+  photoAway: "Not on this device",
+  closePhoto: "Close",
+
   visits: "Visits",
   timesOpened: (count: number): string =>
     count === 0 ? "Never opened here." : count === 1 ? "Opened once here." : `Opened ${count} times here.`,
@@ -91,8 +102,11 @@ export const journalWords = {
   digitsWanted: "Tap all six digits.",
 
   atWorkshop: "At the workshop.",
-  keptHere: (waiting: number): string =>
-    waiting === 0 ? "Kept on this device." : `Kept on this device; ${waiting} not yet at the workshop.`,
+  keptHere: (waiting: number, photos: number): string => {
+    const what = [waiting > 0 && String(waiting), photos > 0 && (photos === 1 ? "1 photo" : `${photos} photos`)];
+    const some = what.filter((it) => it).join(" and ");
+    return some === "" ? "Kept on this device." : `Kept on this device; ${some} not yet at the workshop.`;
+  },
   away: "The workshop is out of reach.",
   newer: "A newer Turnsleft is here.",
   takeNewer: "Load it",

@@ -3,8 +3,10 @@ import { bodyOf, type Entry, entryId, inJournalOrder } from "../../journal/entry
 import type { DeviceId, EntryId, WorkshopId } from "../../journal/facts/ids.ts";
 import { isLater, type Journal } from "../../journal/ownerCards.ts";
 import { entriesAfter, type Pen } from "../../journal/pen.ts";
+import { photosNamed } from "../../journal/photosNamed.ts";
 import { type Heads, type JournalStore, lastOf as lastIn } from "../../journal/store.ts";
 import { StoreTrouble } from "../../journal/storeTrouble.ts";
+import { type BrowserPhotos, browserPhotos, photosNamedBy } from "./photos.ts";
 import { openedTables, type Reading, type Writing } from "./tables.ts";
 
 /** The journal of a workshop in the database of a browser, with what this device needs to write in it. */
@@ -14,6 +16,7 @@ export type BrowserJournal = Journal & {
    * that several tabs may write as one device and none takes another's place.
    */
   pen(device: DeviceId): Pen;
+  readonly photos: BrowserPhotos;
 };
 
 /**
@@ -22,7 +25,8 @@ export type BrowserJournal = Journal & {
  * @throws StoreTrouble
  */
 export async function idbJournal(name: string, workshop: WorkshopId): Promise<BrowserJournal> {
-  const { database, read, written } = await openedTables(name);
+  const open = await openedTables(name);
+  const { database, read, written } = open;
   const known = await read(() => database.get("about", "workshop"));
   if (known !== undefined && known !== workshop) {
     database.close();
@@ -33,7 +37,7 @@ export async function idbJournal(name: string, workshop: WorkshopId): Promise<Br
   const store: JournalStore = {
     async add(entries) {
       const handed = handedOver(workshop, entries);
-      if (handed.size > 0) await written(["entry", "card", "erased"], (tables) => admitted(tables, handed));
+      if (handed.size > 0) await written(ofEntries, (tables) => admitted(tables, handed));
     },
 
     async ofJob(job) {
@@ -82,7 +86,7 @@ export async function idbJournal(name: string, workshop: WorkshopId): Promise<Br
     },
     pen: (device) => ({
       write: (signed, ...facts) =>
-        written(["entry", "card", "erased"], async (tables) => {
+        written(ofEntries, async (tables) => {
           const lasts = await Promise.all((await devicesIn(tables)).map((it) => lastOf(tables, it)));
           const clock = Math.max(0, ...lasts.map((it) => it?.clock ?? 0));
           const last = lasts.find((it) => it?.device === device)?.number ?? 0;
@@ -91,8 +95,12 @@ export async function idbJournal(name: string, workshop: WorkshopId): Promise<Br
           return entries.map(entryId) as readonly EntryId[];
         }),
     }),
+    photos: browserPhotos(open),
   };
 }
+
+/** The tables that an entry may change. */
+const ofEntries = ["entry", "card", "erased", "photoState"] as const;
 
 /** As many as one call of the database may be asked for. */
 const MOST = 2 ** 32 - 1;
@@ -129,6 +137,7 @@ async function admitted(tables: Writing, handed: ReadonlyMap<DeviceId, readonly 
 
 async function kept(tables: Writing, entry: Entry): Promise<void> {
   await tables.objectStore("entry").add(entry);
+  await photosNamedBy(tables, photosNamed(entry.fact));
   if (entry.fact.type !== "OwnerErased") return;
   await tables.objectStore("card").delete(entry.fact.owner);
   await tables.objectStore("erased").put(true, entry.fact.owner);

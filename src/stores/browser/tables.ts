@@ -3,17 +3,21 @@ import type { Entry } from "../../journal/entry.ts";
 import type { DeviceId, JobId, OwnerId } from "../../journal/facts/ids.ts";
 import type { OwnerCard } from "../../journal/ownerCards.ts";
 import { browserTroubleOf } from "./browserTrouble.ts";
+import type { PhotoState } from "./photos.ts";
 
 /** Entries are added to their store and never put there again: a browser refuses to add what is there. */
 export interface Tables extends DBSchema {
   entry: { key: [DeviceId, number]; value: Entry; indexes: { job: JobId } };
   card: { key: OwnerId; value: OwnerCard };
   erased: { key: OwnerId; value: true };
+  /** The bytes of photos by their SHA-256, and where each stands. */
+  photo: { key: string; value: ArrayBuffer };
+  photoState: { key: string; value: PhotoState };
   /** What is known of the journal as a whole, by name: its workshop, the pairing, what stood at the workshop last. */
   about: { key: string; value: unknown };
 }
 
-type Name = "entry" | "card" | "erased" | "about";
+type Name = "entry" | "card" | "erased" | "photo" | "photoState" | "about";
 export type Writing = IDBPTransaction<Tables, Name[], "readwrite">;
 export type Reading = Pick<IDBPTransaction<Tables, Name[], IDBTransactionMode>, "objectStore">;
 
@@ -25,7 +29,8 @@ export type OpenTables = {
   readonly written: <T>(names: readonly Name[], work: (tables: Writing) => Promise<T>) => Promise<T>;
 };
 
-const VERSION = 1;
+/** The first had no photos. */
+const VERSION = 2;
 
 /** Opens the tables of `name`, or makes them. @throws StoreTrouble */
 export async function openedTables(name: string): Promise<OpenTables> {
@@ -61,11 +66,15 @@ export async function openedTables(name: string): Promise<OpenTables> {
 
 const opened = (name: string): Promise<IDBPDatabase<Tables>> =>
   openDB<Tables>(name, VERSION, {
-    upgrade(database) {
-      database.createObjectStore("entry", { keyPath: ["device", "number"] }).createIndex("job", "job");
-      database.createObjectStore("card", { keyPath: "owner" });
-      database.createObjectStore("erased");
-      database.createObjectStore("about");
+    upgrade(database, before) {
+      if (before < 1) {
+        database.createObjectStore("entry", { keyPath: ["device", "number"] }).createIndex("job", "job");
+        database.createObjectStore("card", { keyPath: "owner" });
+        database.createObjectStore("erased");
+        database.createObjectStore("about");
+      }
+      database.createObjectStore("photo");
+      database.createObjectStore("photoState");
     },
     // Another tab brings a newer Turnsleft: this one must not stand in its way.
     blocking: (_, __, event) => (event.target as IDBDatabase).close(),

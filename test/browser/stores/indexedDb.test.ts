@@ -108,6 +108,93 @@ describe("IndexedDB", () => {
   });
 });
 
+describe("photos beside it", () => {
+  const [first, second] = ["a".repeat(64), "b".repeat(64)];
+  const naming = (...photos: readonly string[]) => [{ type: "NoteWritten" as const, words: "seen", photos }] as never[];
+
+  test("wait for an entry that names them, are sent then and no other, and stay; one that nobody names may be dropped", async () => {
+    const { photos, pen } = await fresh();
+    await photos.keep(first, "first");
+    await photos.keep(second, "second");
+    expect(await photos.toSend()).toEqual([]);
+    await pen(phone).write(signed, ...naming(first, "c".repeat(64)));
+    expect(await photos.toSend()).toEqual([first]);
+    // What an entry names is not dropped, and what was sent is not sent again.
+    await photos.drop(first);
+    await photos.drop(second);
+    expect([await photos.text(first), await photos.text(second)]).toEqual(["first", null]);
+    await photos.sent(first);
+    await pen(phone).write(signed, ...naming(first));
+    expect([await photos.toSend(), await photos.text(first)]).toEqual([[], "first"]);
+  });
+
+  test("an entry that is not kept sends no photo", async () => {
+    const { photos, pen } = await fresh();
+    await photos.keep(first, "first");
+    const empty = { type: "NoteWritten" as const, words: "" };
+    await expect(pen(phone).write(signed, ...naming(first), empty)).rejects.toThrow("accepted: a text");
+    expect(await photos.toSend()).toEqual([]);
+  });
+
+  test("where there is no room those at the workshop make way, and those that are here alone never do", async () => {
+    const small = await tab();
+    const { photos, pen } = await journalInPage(small, "full of photos", workshop);
+    for (const name of [first, second]) await photos.keep(name, name);
+    await pen(phone).write(signed, ...naming(first, second));
+    await photos.sent(first);
+    // A browser of its own cannot be brought to refuse: there is room for two here.
+    await small.evaluate(() => {
+      const { add } = IDBObjectStore.prototype;
+      IDBObjectStore.prototype.add = function (...given) {
+        const adding = add.apply(this, given);
+        const { transaction } = this;
+        if (this.name === "photo")
+          this.count().onsuccess = ({ target }) => {
+            if ((target as IDBRequest<number>).result > 2) transaction.abort();
+          };
+        return adding;
+      };
+      const { error } = Object.getOwnPropertyDescriptors(IDBTransaction.prototype);
+      Object.defineProperty(IDBTransaction.prototype, "error", {
+        get(this: IDBTransaction) {
+          return error.get?.call(this) ?? new DOMException("no room", "QuotaExceededError");
+        },
+      });
+    });
+    const third = "c".repeat(64);
+    await photos.keep(third, "third");
+    expect(await photos.text(first)).toBe(null);
+    expect([await photos.text(second), await photos.text(third)]).toEqual([second, "third"]);
+    await expect(photos.keep("d".repeat(64), "fourth")).rejects.toMatchObject({ trouble: "full" });
+    expect([await photos.text(second), await photos.text(third)]).toEqual([second, "third"]);
+    expect(await photos.toSend()).toEqual([second]);
+  });
+
+  test("a journal that an earlier Turnsleft began without photos is opened, and keeps what it held", async () => {
+    const old = await tab();
+    await old.evaluate(
+      () =>
+        new Promise((done) => {
+          const opening = indexedDB.open("began before", 1);
+          opening.onupgradeneeded = () => {
+            const { result } = opening;
+            result.createObjectStore("entry", { keyPath: ["device", "number"] }).createIndex("job", "job");
+            for (const name of ["erased", "about"]) result.createObjectStore(name);
+            result.createObjectStore("card", { keyPath: "owner" });
+          };
+          opening.onsuccess = () => {
+            opening.result.close();
+            done(null);
+          };
+        }),
+    );
+    const { store, photos } = await journalInPage(old, "began before", workshop);
+    await store.add([note("phone", 1, 1)]);
+    await photos.keep(first, "first");
+    expect([await store.heads(), await photos.text(first)]).toEqual([{ phone: 1 }, "first"]);
+  });
+});
+
 const phone = "phone" as DeviceId;
 const signed = { by: "sefa" as PersonId, job: "0412", at: "2026-11-25T08:00:00Z" } as never;
 const words = (...all: readonly string[]) => all.map((words) => ({ type: "NoteWritten" as const, words }));

@@ -5,7 +5,17 @@ import type { Journal } from "../../../src/journal/ownerCards.ts";
 import type { Pen } from "../../../src/journal/pen.ts";
 
 /** A journal in the database of a page, driven from here; `end` closes it and opens what it held to others. */
-export type JournalInPage = Journal & { readonly pen: (device: DeviceId) => Pen };
+export type JournalInPage = Journal & {
+  readonly pen: (device: DeviceId) => Pen;
+  /** Photos whose bytes are those of a text. */
+  readonly photos: {
+    readonly keep: (name: string, text: string) => Promise<void>;
+    readonly text: (name: string) => Promise<string | null>;
+    readonly toSend: () => Promise<readonly string[]>;
+    readonly sent: (name: string) => Promise<void>;
+    readonly drop: (name: string) => Promise<void>;
+  };
+};
 
 /** The store as one script for a page: the very source, bundled as the web app's is. */
 const script = bundled();
@@ -34,6 +44,13 @@ export async function journalInPage(page: Page, name: string, workshop: string):
       close: of("store", "close"),
     },
     cards: { put: of("cards", "put"), all: of("cards", "all") },
+    photos: {
+      keep: (name, text) => called(page, "keepPhoto", [handle, name, text]) as Promise<never>,
+      text: (name) => called(page, "photoText", [handle, name]) as Promise<never>,
+      toSend: of("photos", "toSend"),
+      sent: of("photos", "sent"),
+      drop: of("photos", "drop"),
+    },
     pen: (device) => ({
       write: (signed, ...facts) => called(page, "write", [handle, device, signed, facts]) as Promise<never>,
     }),
@@ -55,6 +72,11 @@ async function called(page: Page, act: string, given: readonly unknown[]): Promi
           return handle;
         },
         call: () => journals.get(given[0])[given[1]][given[2]](...given[3]),
+        keepPhoto: () => journals.get(given[0]).photos.keep(given[1], new TextEncoder().encode(given[2]).buffer),
+        async photoText() {
+          const bytes = await journals.get(given[0]).photos.bytes(given[1]);
+          return bytes && new TextDecoder().decode(bytes);
+        },
         write: () =>
           journals
             .get(given[0])

@@ -1,38 +1,18 @@
 import { describe, expect, test } from "vitest";
-import type { Entry } from "../../../src/journal/entry.ts";
-import { jobSheet } from "../../../src/journal/job/jobSheet.ts";
-import { project } from "../../../src/journal/projection.ts";
-import { shop } from "../../../src/journal/shop/shop.ts";
-import { type Around, formWith, readAct } from "../../../src/sheets/journal/act.ts";
+import { formWith, readAct } from "../../../src/sheets/journal/act.ts";
 import { actNamed } from "../../../src/sheets/journal/acts.ts";
 import { isAsked } from "../../../src/sheets/journal/asked.ts";
+import { aroundJob } from "./aroundJob.ts";
 
 const act = actNamed("asked");
 const port = "chipper-drain";
 
 /** A job on which these answers were written down before. */
-function around(...answers: readonly object[]): Around {
-  const entries = answers.map((it, i) => ({
-    workshop: "w",
-    device: "phone",
-    number: i + 1,
-    clock: i + 1,
-    at: "2026-11-25T08:00:00Z",
-    by: "jory",
-    job: "0412",
-    fact: { type: "QuestionsAnswered", port, ...it },
-  }));
-  return {
-    sheet: project(jobSheet, entries as unknown as Entry[]),
-    shop: shop.empty,
-    about: { type: "port", port },
-    by: "jory" as never,
-    today: "2026-11-25",
-    now: "2026-11-25T10:40:00Z",
-    fresh: "k3f7",
-    corrects: false,
-  };
-}
+const around = (...answers: readonly object[]) =>
+  aroundJob(
+    { type: "port", port },
+    answers.map((it) => ({ type: "QuestionsAnswered", port, ...it })),
+  );
 
 const all = { crack: "no", pressure: "none", reaches: "nothing", people: "no", repairedBefore: "no", breather: "free" };
 

@@ -14,6 +14,7 @@ import { type DraftState, draftState } from "./draftState.ts";
 import { by, formFor, outcomeOf, status } from "./journalState.ts";
 import type { Draft, GateShut, Outcome } from "./messages.ts";
 import { Override } from "./Override.tsx";
+import { PhotoField } from "./PhotoField.tsx";
 import { Who } from "./Who.tsx";
 
 /** What a form writes: an act about something on a job, or what takes the place of an earlier entry. */
@@ -100,7 +101,9 @@ function Form(props: {
       </h3>
       {opened.corrects && <p>{words.corrects(opened.corrects.reason)}</p>}
       <Mind cautions={form.minds} />
+      {form.photos === "first" && <PhotoField state={state} />}
       <Fields form={form} state={state} />
+      {form.photos === "last" && <PhotoField state={state} />}
       <Who />
       <Wanted form={form} state={state} />
       {trouble.value && (

@@ -3,8 +3,8 @@ import type { Status } from "./messages.ts";
 
 /** Where what was written stands: here, or at the workshop too; honest, small, and never in the way. */
 export function Kept({ status }: { readonly status: Status }) {
-  const { waiting, reached, trouble, workshop, device } = status;
-  const level = reached === true && waiting === 0;
+  const { waiting, photosWaiting, reached, trouble, workshop, device } = status;
+  const level = reached === true && waiting + photosWaiting === 0;
   const beside = trouble ?? (reached === false ? words.away : "");
   return (
     <p class="kept" role="status" data-level={level ? "" : undefined}>
@@ -12,7 +12,7 @@ export function Kept({ status }: { readonly status: Status }) {
         {level ? "✓" : "○"}
       </span>
       <span>
-        <b>{level ? words.atWorkshop : words.keptHere(waiting)}</b> {beside && `${beside} `}
+        <b>{level ? words.atWorkshop : words.keptHere(waiting, photosWaiting)}</b> {beside && `${beside} `}
         <span class="whose">
           {workshop}, {device}
         </span>

@@ -6,6 +6,7 @@ import { momentText } from "../kit/clock.ts";
 import { TextField } from "../kit/TextField.tsx";
 import type { Opened } from "./ActSheet.tsx";
 import { by, outcomeOf } from "./journalState.ts";
+import { Photos } from "./Photos.tsx";
 import { Who } from "./Who.tsx";
 
 type Props = {
@@ -48,6 +49,7 @@ export function Log({ job, lines, open, corrected, sheet }: Props) {
               </span>
               {line.struck && <span class="struck">✕ {line.struck}</span>}
             </p>
+            <Photos names={line.photos} of={[line.about, line.sentence].filter((it) => it).join(": ")} />
             {choosing.value && !line.struck && putting.value !== line.entry && corrected !== line.entry && (
               <button
                 type="button"

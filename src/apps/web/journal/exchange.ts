@@ -25,9 +25,11 @@ export function exchange(of: {
   readonly here: Journal;
   readonly workshop: Journal;
   readonly changes: Changes;
+  /** Brings over what lies beside the journal and gives what stands in the way of a part of it. @throws StoreTrouble */
+  readonly beside: () => Promise<unknown>;
   readonly told: (exchanged: Exchanged, atWorkshop: Heads | null) => void;
 }): Exchange {
-  const { here, workshop, changes, told } = of;
+  const { here, workshop, changes, beside, told } = of;
   const ended = new AbortController();
   let [running, again, wait_ms] = [false, false, first_ms];
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -57,8 +59,10 @@ export function exchange(of: {
         await replicate(here.store, workshop.store);
         await workshop.cards.put(await here.cards.all());
         await here.cards.put(await workshop.cards.all());
-        told({ reached: true, trouble: null }, await workshop.store.heads());
-        wait_ms = first_ms;
+        const trouble = await beside();
+        told({ reached: true, trouble }, await workshop.store.heads());
+        if (trouble === null) wait_ms = first_ms;
+        else later();
         listen();
       }
     } catch (trouble) {

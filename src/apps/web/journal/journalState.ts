@@ -31,6 +31,8 @@ worker.addEventListener("message", ({ data }: MessageEvent<Reply>) => {
       return;
     case "form":
     case "outcome":
+    case "taken":
+    case "picture":
       waiting.get(data.id)?.(data);
       waiting.delete(data.id);
       return;
@@ -73,6 +75,24 @@ export async function outcomeOf(request: Unnumbered<Asked>): Promise<Outcome> {
 export async function formFor(request: Unnumbered<Extract<Asked, { ask: "form" }>>): Promise<ActForm | null> {
   const reply = await replyTo(request);
   return reply.about === "form" ? reply.form : null;
+}
+
+/** Has a photo kept that was taken or chosen; gives its name, or why it is not kept. */
+export async function taken(file: Blob): Promise<{ readonly photo: string } | { readonly trouble: string }> {
+  const reply = await replyTo({ ask: "take", file });
+  if (reply.about === "taken") return { photo: reply.photo };
+  return { trouble: reply.about === "outcome" && reply.outcome.type === "trouble" ? reply.outcome.sentence : "" };
+}
+
+/** A photo to look at; null where it can be had neither here nor at the workshop. */
+export async function pictureOf(photo: string): Promise<Blob | null> {
+  const reply = await replyTo({ ask: "picture", photo });
+  return reply.about === "picture" ? reply.picture : null;
+}
+
+/** Has a photo forgotten that was taken and that no entry names. */
+export function dropPhoto(photo: string): void {
+  worker.postMessage({ ask: "drop", photo } satisfies Request);
 }
 
 function replyTo(request: Unnumbered<Asked>): Promise<Reply> {

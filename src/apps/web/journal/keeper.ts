@@ -8,7 +8,9 @@ import { type BrowserJournal, idbJournal } from "../../../stores/browser/indexed
 import { besideJournal, type Pairing } from "../../../stores/browser/pairing.ts";
 import { type Exchange, type Exchanged, exchange } from "./exchange.ts";
 import type { Status } from "./messages.ts";
+import { photosSent } from "./photosSent.ts";
 import { place } from "./place.ts";
+import { type TakenPhoto, takenPhoto } from "./takenPhoto.ts";
 import { workshopAt } from "./workshopAt.ts";
 
 /** The journal of this browser, followed and kept level with the workshop. */
@@ -18,6 +20,10 @@ export type Keeper = {
   readonly pen: Pen;
   /** Reads what came, tells the other tabs, and has it brought to the workshop. */
   readonly wrote: () => Promise<void>;
+  /** Keeps what a camera or a file gave, as a photo that an entry may name; null where it is no picture. @throws StoreTrouble */
+  readonly take: (file: Blob) => Promise<TakenPhoto["name"] | null>;
+  /** A photo that is here or at the workshop; null where neither can be had. */
+  readonly picture: (name: string) => Promise<Blob | null>;
   /** Shows, for overrides that wait, that a person typed his PIN here. */
   readonly proven: (proof: string) => void;
   /** Has whatever came meanwhile fetched. */
@@ -48,6 +54,7 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
   const reader = journalReader(journal.store);
   let atWorkshop = await beside.atWorkshop();
   let here = {} as Heads;
+  let photosWaiting = 0;
   let last: Exchanged | null = null;
   const proofs: string[] = [];
   const tabs = new BroadcastChannel("turnsleft journal");
@@ -55,17 +62,19 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
   const read = async (): Promise<void> => {
     await reader.refresh();
     here = await journal.store.heads();
+    photosWaiting = (await journal.photos.toSend()).length;
     changed();
   };
   tabs.onmessage = () => void read();
   await read();
 
-  const { store, cards, changes } = workshopAt(pairing, () => proofs);
+  const workshop = workshopAt(pairing, () => proofs);
 
   const background: Exchange = exchange({
     here: journal,
-    workshop: { store, cards },
-    changes,
+    workshop,
+    changes: workshop.changes,
+    beside: () => photosSent(journal.photos, workshop),
     async told(exchanged, heads) {
       last = exchanged;
       if (heads) {
@@ -85,6 +94,15 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
       tabs.postMessage("wrote");
       background.soon();
     },
+    async take(file) {
+      const photo = await takenPhoto(file);
+      if (photo) await journal.photos.keep(photo.name, photo.bytes);
+      return photo?.name ?? null;
+    },
+    async picture(name) {
+      const bytes = await journal.photos.bytes(name);
+      return bytes ? new Blob([bytes], { type: "image/jpeg" }) : workshop.photo(name);
+    },
     wake: background.soon,
     proven(proof) {
       proofs.push(proof);
@@ -98,6 +116,7 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
         .filter(({ left }) => !left)
         .map(({ person, called }) => ({ person, called })),
       waiting: waitingOf(here, atWorkshop),
+      photosWaiting,
       reached: last?.reached ?? null,
       trouble: last && last.trouble !== null ? said(last.trouble) : null,
       shutOut: last?.trouble instanceof StoreTrouble && last.trouble.trouble === "not let in",

@@ -59,6 +59,8 @@ export type Status = {
   readonly persons: readonly { readonly person: string; readonly called: string }[];
   /** Entries that are kept here and are not yet at the workshop. */
   readonly waiting: number;
+  /** Photos that entries name and that are here alone. */
+  readonly photosWaiting: number;
   /** Whether the workshop answered the last time it was asked; null before it was. */
   readonly reached: boolean | null;
   /** What stands in the way, where it is more than a network away. */
@@ -93,13 +95,22 @@ export type Request =
       /** The PIN before, where another one is set. */
       readonly was: string | null;
     }
-  | { readonly ask: "pair"; readonly id: number; readonly code: string; readonly name: string };
+  | { readonly ask: "pair"; readonly id: number; readonly code: string; readonly name: string }
+  /** A photo that was taken or chosen is kept here, to be named by what is written. */
+  | { readonly ask: "take"; readonly id: number; readonly file: Blob }
+  /** A photo is taken off a form again. */
+  | { readonly ask: "drop"; readonly photo: string }
+  | { readonly ask: "picture"; readonly id: number; readonly photo: string };
 
 export type Reply =
   | { readonly about: "status"; readonly status: Status }
   | { readonly about: "view"; readonly view: View; readonly shown: Shown[keyof Shown] }
   | { readonly about: "form"; readonly id: number; readonly form: ActForm }
-  | { readonly about: "outcome"; readonly id: number; readonly outcome: Outcome };
+  | { readonly about: "outcome"; readonly id: number; readonly outcome: Outcome }
+  /** The name of a photo that was kept. */
+  | { readonly about: "taken"; readonly id: number; readonly photo: string }
+  /** A photo to look at; null where it can be had neither here nor at the workshop. */
+  | { readonly about: "picture"; readonly id: number; readonly picture: Blob | null };
 
 /** How a device stands of which nothing is known yet. */
 export const notPaired: Status = {
@@ -108,6 +119,7 @@ export const notPaired: Status = {
   device: null,
   persons: [],
   waiting: 0,
+  photosWaiting: 0,
   reached: null,
   trouble: null,
   shutOut: false,

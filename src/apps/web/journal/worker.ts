@@ -1,3 +1,4 @@
+import { noPicture } from "../../../sheets/words/browserStoreWords.ts";
 import { today } from "../kit/clock.ts";
 import { faultSentence } from "./faultSentence.ts";
 import { type Keeper, keeper, keepPairing, keptPairing } from "./keeper.ts";
@@ -56,6 +57,22 @@ async function answer(request: Request): Promise<void> {
       return;
     case "write":
       if (open) told(request.id, await written(open, request.draft));
+      return;
+    case "take": {
+      const photo = await open?.take(request.file);
+      if (photo) page.postMessage({ about: "taken", id: request.id, photo });
+      else told(request.id, { type: "trouble", sentence: noPicture });
+      return;
+    }
+    case "drop":
+      await open?.journal.photos.drop(request.photo);
+      return;
+    case "picture":
+      page.postMessage({
+        about: "picture",
+        id: request.id,
+        picture: (await open?.picture(request.photo)) ?? null,
+      });
       return;
     case "withdraw":
       if (open) told(request.id, await withdrawn(open, request));

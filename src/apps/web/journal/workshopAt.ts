@@ -9,16 +9,25 @@ import type { Changes } from "./exchange.ts";
 const SILENT_ms = 45_000;
 
 /** The workshop's own server, which this page came from. */
-export type Workshop = { readonly store: JournalStore; readonly cards: OwnerCards; readonly changes: Changes };
+export type Workshop = {
+  readonly store: JournalStore;
+  readonly cards: OwnerCards;
+  readonly changes: Changes;
+  /** @throws StoreTrouble, Refused */
+  readonly putPhoto: (name: string, bytes: ArrayBuffer) => Promise<void>;
+  /** Null where the workshop does not have it, or is out of reach. */
+  readonly photo: (name: string) => Promise<Blob | null>;
+};
 
 /** The journal and the cards of the workshop, overrides in it with the proofs of their PINs, and the line on which it tells of changes. */
 export function workshopAt({ token }: Pairing, proofs: () => readonly string[]): Workshop {
   const far = { address: self.location.origin, token, proofs };
+  const authorization = `Bearer ${token}`;
   return {
     store: remoteStore(far),
     cards: remoteCards(far),
     async changes(changed, until) {
-      const answer = await asked("/api/changes", { headers: { authorization: `Bearer ${token}` }, signal: until });
+      const answer = await asked("/api/changes", { headers: { authorization }, signal: until });
       const reader = answer.body?.pipeThrough(new TextDecoderStream()).getReader();
       if (!reader) return;
       let rest = "";
@@ -34,6 +43,15 @@ export function workshopAt({ token }: Pairing, proofs: () => readonly string[]):
         if (events.some((it) => /^event: *heads/m.test(it))) changed();
       }
     },
+    async putPhoto(name, bytes) {
+      const headers = { authorization, "content-type": "image/jpeg" };
+      await asked(`/api/photos/${name}`, { method: "PUT", headers, body: bytes });
+    },
+    photo: (name) =>
+      asked(`/api/photos/${name}`, { headers: { authorization } }).then(
+        (answer) => answer.blob(),
+        () => null,
+      ),
   };
 }
 
