@@ -108,8 +108,8 @@ export function putRight(act: Act, earlier: Fact, read: Fact, around: Around): F
   return { ...Object.fromEntries(unasked), ...read } as Fact;
 }
 
-/** Fields in which nothing has a meaning: no wrench, no drum of the shelf. */
-const meantToBeNull = ["wrench", "fluid"];
+/** Fields in which nothing has a meaning: no wrench, no drum of the shelf, a look that nobody had planned. */
+const meantToBeNull = ["wrench", "fluid", "followUp"];
 
 /** What was not given is left out. */
 const withoutGaps = (fact: PlainFact): PlainFact =>

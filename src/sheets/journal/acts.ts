@@ -1,14 +1,21 @@
 import type { Fact } from "../../journal/facts/fact.ts";
 import type { PortState } from "../../journal/job/portSheet.ts";
 import type { FluidState } from "../../journal/job/unitSheet.ts";
-import type { ActName, MachineActName, PortActName, UnitActName } from "../words/actWords.ts";
+import type { ActName, PortActName, UnitActName } from "../words/actWords.ts";
 import type { About, Act } from "./act.ts";
+import { afterActs } from "./afterActs.ts";
 import { machineActs } from "./machineActs.ts";
 import { portActs } from "./portActs.ts";
 import { unitActs } from "./unitActs.ts";
 import { workshopActs } from "./workshopActs.ts";
 
-const acts: Readonly<Record<ActName, Act>> = { ...portActs, ...unitActs, ...machineActs, ...workshopActs };
+const acts: Readonly<Record<ActName, Act>> = {
+  ...portActs,
+  ...unitActs,
+  ...machineActs,
+  ...afterActs,
+  ...workshopActs,
+};
 
 export const actNamed = (name: ActName): Act => acts[name];
 
@@ -42,31 +49,31 @@ const firstAtUnit: Readonly<Record<FluidState, readonly UnitActName[]>> = {
   "level checked": ["level"],
 };
 
-const ofMachine: readonly (MachineActName | "found")[] = [
-  "found",
-  "note",
-  "paper",
-  "released",
-  "left",
-  "nearMiss",
-  "done",
-];
+/** The taps of a machine in the bay come first, and those of one that has gone where a look is due. */
+const ofMachine: readonly ActName[] = ["found", "note", "paper", "released", "left", "nearMiss", "done"];
+const afterLeaving: readonly ActName[] = ["looked", "notReached", "planned"];
 
 export type Offered = { readonly first: readonly ActName[]; readonly more: readonly ActName[] };
 
 /** What may be written down of a port, unit or machine as it stands, the likeliest first. */
-export function offered(about: About["type"], state: PortState | FluidState | "cap" | "held for now" | null): Offered {
+export function offered(
+  about: About["type"],
+  state: PortState | FluidState | "cap" | "held for now" | "gone" | null,
+): Offered {
   switch (about) {
     case "port":
       // A cap opens by hand every day: nothing about it comes first.
-      return split(
-        state === "held for now" ? ["holdEnded"] : state === "cap" ? [] : firstAtPort[state as PortState],
-        Object.keys(portActs) as PortActName[],
-      );
+      return split(state === "held for now" ? ["holdEnded"] : state === "cap" ? [] : firstAtPort[state as PortState], [
+        ...(Object.keys(portActs) as PortActName[]),
+        "cameBack",
+      ]);
     case "unit":
       return split(firstAtUnit[state as FluidState], Object.keys(unitActs) as UnitActName[]);
     case "machine":
-      return split(ofMachine.slice(0, 4), ofMachine);
+      return split(state === "gone" ? [...afterLeaving, "note"] : ofMachine.slice(0, 4), [
+        ...ofMachine,
+        ...afterLeaving,
+      ]);
     case "workshop":
       return split(["open"], ["person", "wrench"]);
     default:

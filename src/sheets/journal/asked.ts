@@ -1,3 +1,5 @@
+import { notPlanned } from "../words/afterWords.ts";
+
 /** The choice of a machine that was never here before. */
 export const another = "another";
 
@@ -11,6 +13,7 @@ const askedAfter: Readonly<Record<string, readonly [question: string, answer: st
   pressureValue: ["pressure", "yes"],
   earlierMethod: ["repairedBefore", "yes"],
   earlierCause: ["repairedBefore", "yes"],
+  at: ["followUp", notPlanned],
 };
 
 /**

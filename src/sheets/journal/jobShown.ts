@@ -11,12 +11,14 @@ import type { Shop } from "../../journal/shop/shop.ts";
 import { standingOf } from "../../journal/views/standing.ts";
 import { levelsWith } from "../../mechanics/tables/levels.ts";
 import { type ActName, actTitles } from "../words/actWords.ts";
+import { dueThingSentence } from "../words/dueThingWords.ts";
 import { evidenceWords } from "../words/evidenceWords.ts";
 import { aboutWhat, factSentence } from "../words/factSentences.ts";
 import { type Names, namesIn } from "../words/journalNames.ts";
 import { stepWords } from "../words/stepWords.ts";
 import type { About } from "./act.ts";
 import { actOf, offered } from "./acts.ts";
+import { openLooks } from "./afterActs.ts";
 import { gateSentence, type JobOnWall, jobOnWall, type PortOnWall } from "./standingShown.ts";
 
 /** A tap that opens the form of one act; `shut` is why a gate forbids it now. */
@@ -64,22 +66,41 @@ export type JobShown = {
 /** One job with all that can be written about it, and its log, the latest first. `entries` are those of the job, in journal order. */
 export function jobShown(sheet: JobSheet, entries: readonly Entry[], shop: Shop, now: string): JobShown {
   const names = namesIn(shop, sheet);
-  const next = nextStep(sheet, now);
   const wall = jobOnWall(standingOf(sheet, now), sheet, shop, now);
   const job: Job = { sheet, wall, names, now };
-  const subjects = [...subjectsOf(job), subject(job, machine, wall.machine, null, null)];
+  const gone = sheet.stage !== "open";
+  const whole = subject(job, machine, wall.machine, null, gone ? "gone" : null);
+  // Of a machine that has gone nothing is done at a port before it is looked at.
+  const subjects = gone ? [whole, ...subjectsOf(job)] : [...subjectsOf(job), whole];
   return {
     wall,
     stage: sheet.stage,
     cameFor: sheet.cameFor,
-    next: next && {
-      sentence: wall.next ?? "",
-      act: stepWords[next.step].act,
-      about: next.port ? { type: "port", port: next.port } : next.unit ? ofUnit(next.unit) : machine,
-    },
+    next: nextInBay(job) ?? nextLook(job),
     subjects: subjects.toSorted((a, b) => placeOf(a) - placeOf(b)),
     log: logShown(entries, shop, names),
   };
+}
+
+function nextInBay({ sheet, wall, now }: Job): JobShown["next"] {
+  const next = nextStep(sheet, now);
+  return (
+    next && {
+      sentence: wall.next ?? "",
+      act: stepWords[next.step].act,
+      about: next.port ? { type: "port", port: next.port } : next.unit ? ofUnit(next.unit) : machine,
+    }
+  );
+}
+
+/** A look that is due, once the machine has gone. */
+function nextLook({ sheet, names, now }: Job): JobShown["next"] {
+  const [look] = sheet.stage === "open" ? [] : openLooks(sheet);
+  const on = look?.due ?? look?.on;
+  if (!look || !on || on > now.slice(0, 10)) return null;
+  const notReached = look.state === "not reached";
+  const thing = { type: "follow-up", on, job: look.entry as never, followUp: look.followUp, notReached } as const;
+  return { sentence: dueThingSentence(thing, sheet, names), act: "looked", about: machine };
 }
 
 const machine: About = { type: "machine" };

@@ -4,6 +4,7 @@ import type { Typed } from "../sums/typed.ts";
 import { type WorkshopActName, workshopFieldWords } from "../words/actWords.ts";
 import { type Act, type ActForm, type Around, actForm, dayIn, ownWords, type PlainFact } from "./act.ts";
 import { another, isAnother } from "./asked.ts";
+import { meterFields, meterIn } from "./meterFields.ts";
 import { layoutNames, unitOfLayout } from "./unitLayouts.ts";
 
 /** What is written down of the workshop itself, and how a job is opened. */
@@ -67,8 +68,7 @@ function openForm({ shop }: Around): ActForm {
     fillThread: ownWords,
     cameFor: { type: "text", common: ["oil change", "drip", "torn thread"] },
     bay: { type: "text", common: ["bay 1", "bay 2", "yard"] },
-    distance: measured("km", 100, "60000"),
-    hours: measured("h", 10, "600"),
+    ...meterFields,
   });
   return {
     ...form,
@@ -79,7 +79,7 @@ function openForm({ shop }: Around): ActForm {
 
 function opened(it: Typed, around: Around): readonly PlainFact[] {
   it.want("machine", "cameFor");
-  const [distance, hours] = [it.reading("distance"), it.reading("hours")];
+  const meter = meterIn(it);
   const tapped = it.text("machine");
   const known = tapped === null || isAnother(tapped) ? null : around.shop.machines[tapped as never];
   const met = tapped !== null && isAnother(tapped) ? machineMet(it, around) : [];
@@ -91,7 +91,7 @@ function opened(it: Typed, around: Around): readonly PlainFact[] {
     ...(known?.owner ? { owner: known.owner } : {}),
     cameFor: it.text("cameFor"),
     ...(it.text("bay") ? { bay: it.text("bay") } : {}),
-    ...(distance ? { meter: { distance } } : hours ? { meter: { hours } } : {}),
+    ...(meter ? { meter } : {}),
   };
   return [...met, job, ...(units ?? []).map((is) => ({ type: "UnitIdentified" as const, is }))];
 }

@@ -23,8 +23,10 @@ export type PortActName =
   | "found";
 export type UnitActName = "drained" | "filled" | "level" | "drawn";
 export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done";
+/** What is written once the machine has gone. */
+export type AfterActName = "looked" | "notReached" | "planned" | "cameBack";
 export type WorkshopActName = "open" | "person" | "wrench";
-export type ActName = PortActName | UnitActName | MachineActName | WorkshopActName;
+export type ActName = PortActName | UnitActName | MachineActName | AfterActName | WorkshopActName;
 
 /** The word on the tap, past tense: it is written down once it is done. */
 export const actTitles: Readonly<Record<ActName, string>> = {
@@ -55,6 +57,10 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   released: "Released",
   left: "Left not running",
   done: "Job closed",
+  looked: "Looked again",
+  notReached: "Not reached",
+  planned: "Look again planned",
+  cameBack: "Came back",
   open: "Open a job",
   person: "Add a name",
   wrench: "Add a wrench",
@@ -75,6 +81,9 @@ export const actMinds: { readonly [N in ActName]?: readonly string[] } = {
   ],
   asked: ["What nobody answers is not a no: every make-do waits for it."],
   letGo: ["Stop here, and never a bit more: count the turns that are left before any pull."],
+  looked: [
+    "Nobody's word is taken for it: what was not looked at is not dry. If it weeps, drips or failed, write down next what came back.",
+  ],
   left: ["Locked, on a trailer or by hand: it does not run."],
 };
 

@@ -7,7 +7,7 @@ import { nameOf, phonePhoto } from "../../stores/pictures.ts";
 import { expectLegible } from "../legible.ts";
 import { browser, phone } from "../openedPage.ts";
 import { ran } from "../ran.ts";
-import { at, form, kept, log, paired, pairedDevice, startedWorkshop, tap, write } from "./servedWorkshop.ts";
+import { form, kept, log, paired, pairedDevice, startedWorkshop, tap, write } from "./servedWorkshop.ts";
 
 // One workshop and one telephone in it for all of these: each writes on a job of its own.
 const workshop = await startedWorkshop();
@@ -25,7 +25,7 @@ async function onJob(job: string, on: Page = page): Promise<void> {
 
 /** Opens the form of an act of a port, unit or machine, from the taps in front or behind. */
 async function open(called: string, act: string): Promise<void> {
-  const part = at(page, called).first();
+  const part = page.locator("section.subject", { has: page.getByRole("heading", { name: called }) }).first();
   const shown = part.locator("> p.row").getByRole("button", { name: act, exact: true });
   if ((await shown.count()) === 0) await part.locator("details.more > summary").click();
   await part.getByRole("button", { name: act, exact: true }).first().click();
@@ -87,4 +87,16 @@ test("a photo taken without a network is kept with what it shows, upright and wi
   expect(await width(big.locator("img"))).toBe(60);
   await big.getByRole("button", { name: "Close" }).click();
   await big.waitFor({ state: "detached" });
+});
+
+test("on a job that has gone its planned look stands in the form already, and two taps write what was found", async () => {
+  await onJob("0244");
+  await open("Small hatchback", "Looked again");
+  const chosen = form(page).getByRole("group", { name: "Which look?" }).locator("[aria-pressed=true]");
+  expect(await chosen.textContent()).toContain("call about Sump drain");
+  await tap(page, "What was found?", "dry");
+  await tap(page, "Who writes?", "Maud Tolbeck");
+  await expectLegible(page);
+  await write(page);
+  await expect.poll(() => said()).toContain("looked again: dry");
 });

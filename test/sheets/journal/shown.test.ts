@@ -99,6 +99,20 @@ describe("a job", () => {
     );
   });
 
+  test("that has gone has its looks under the thumb first, and one that is due is its next step", () => {
+    const gone = shown("0244");
+    expect(gone.subjects[0]).toMatchObject({ about: { type: "machine" } });
+    expect(gone.subjects[0]?.first.map(({ act }) => act)).toEqual(["looked", "notReached", "planned", "note"]);
+    expect(gone.next).toBe(null);
+    const all = ofJob("0244");
+    const onTheDay = jobShown(project(jobSheet, all), all, workshop, "2026-12-29T09:00:00Z");
+    expect(onTheDay.next).toEqual({
+      sentence: "Call about Sump drain: is it dry?",
+      act: "looked",
+      about: { type: "machine" },
+    });
+  });
+
   test("a hole that is held for now is ended before anything else", () => {
     const level = shown("0405").subjects.find(({ called }) => called === "Level");
     expect(level?.wall?.state).toBe("HELD FOR NOW");
