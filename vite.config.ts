@@ -19,7 +19,11 @@ export default defineConfig({
     rolldownOptions: {
       input: { index: "src/apps/web/index.html", sw: "src/apps/web/offline/sw.ts" },
       // The worker that serves without a network keeps its name: the browser looks there for a newer one.
-      output: { entryFileNames: ({ name }) => (name === "sw" ? "sw.js" : "assets/[name]-[hash].js") },
+      output: {
+        entryFileNames: ({ name }) => (name === "sw" ? "sw.js" : "assets/[name]-[hash].js"),
+        // What the page needs before it stands packs better as one file than as two.
+        codeSplitting: { groups: [{ name: "page", tags: ["$initial"], test: /^(?!.*\/offline\/)/ }] },
+      },
     },
   },
 });

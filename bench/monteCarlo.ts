@@ -1,13 +1,12 @@
 import { sealForce } from "../src/mechanics/joint/sealTorque.ts";
+import { forceLeft, stripForce } from "../src/mechanics/joint/stripForce.ts";
 import {
   crowding,
   externalStripArea,
   firstTurnShare,
-  forceLeft,
   heightFactor,
   internalStripArea,
   plugYieldForces,
-  stripForce,
 } from "../src/mechanics/joint/stripping.ts";
 import { heatFactor } from "../src/mechanics/joint/stripTorque.ts";
 import { bearingDiameter, torqueArm } from "../src/mechanics/joint/torque.ts";
@@ -17,7 +16,7 @@ import { distributionOf, exact } from "../src/mechanics/quantity/quantity.ts";
 import { type Random, xoshiro128 } from "../src/mechanics/quantity/random.ts";
 import { MPa } from "../src/mechanics/quantity/unit.ts";
 import { propertyClassRow } from "../src/mechanics/tables/iso898.ts";
-import { materialRows } from "../src/mechanics/tables/materials.ts";
+import { materialRows } from "../src/mechanics/tables/materialRows.ts";
 import { stressArea } from "../src/mechanics/threads/metricThread.ts";
 
 /** Torques, N·m, at which each of many joints strips and closes, sorted upwards. */

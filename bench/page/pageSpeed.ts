@@ -40,7 +40,7 @@ export async function pageSpeed(blocks: number): Promise<PageSpeed> {
   if (typeof served !== "object") throw new Error(served);
   const browser = await chromium.launch({ executablePath: chromiumHere() });
   try {
-    const script = await loadedScript(await (await browser.newContext(phone)).newPage(), served.address);
+    const script = await loadedScript(browser, phone, served.address);
     const bench = await opened(browser);
     await bench.goto(served.address, { waitUntil: "networkidle" });
     const example = await placeOf(bench.getByRole("button", { name: /worked example/i }).first());

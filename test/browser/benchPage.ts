@@ -1,8 +1,8 @@
 import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import { weigh } from "../../src/mechanics/remedies/weigh.ts";
 import { answerFirst } from "../../src/sheets/answer/answerFirst.ts";
+import { readCase } from "../../src/sheets/caseForm/caseDocument.ts";
 import { exampleCase } from "../../src/sheets/caseForm/exampleCase.ts";
-import { readCase } from "../../src/sheets/caseForm/readCase.ts";
 import { type OpenedPage, openedPage } from "./openedPage.ts";
 
 /** The bench with the worked example on it, answered. The example is weighed on its own day, whenever it is asked. */

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { waysComing, waysNotFetched } from "../../src/sheets/words/benchWords.ts";
 import { answered, answerOn, exampleOnBench, exampleSentences, turnsOn, unfolded } from "./benchPage.ts";
 import { openedPage } from "./openedPage.ts";
 
@@ -24,4 +25,31 @@ test("where the script that reckons did not come, that is said, and the next tap
   await context.unroute(/worker-[^/]*\.js/);
   await turnsOn(page).fill("2.5");
   await answered(page, exampleSentences({ turns: "2.5" }));
+});
+
+test("the first answer stands before what can be done is fetched; where that did not come, it is said, and a tap tries again", async () => {
+  const { page, context } = await openedPage("/", { serviceWorkers: "block" });
+  const rest = /wholeAnswer-[^/]*\.js/;
+  let held = (): void => {};
+  const holding = new Promise<void>((resolve) => {
+    held = resolve;
+  });
+  await context.route(rest, async (route) => {
+    await holding;
+    await route.abort();
+  });
+  await page.getByRole("button", { name: "Show the worked example" }).click();
+  const [first = "", ...others] = exampleSentences();
+  await expect
+    .poll(() => answerOn(page).locator(".sentences").textContent())
+    .toContain(first.replace("As found: ", ""));
+  expect(await page.locator(".main-figure b").textContent()).toBe(/Pull to (\S+) N·m/.exec(first)?.[1]);
+  expect(await answerOn(page).textContent()).toContain(waysComing);
+  for (const it of others) expect(await answerOn(page).textContent()).not.toContain(it);
+  held();
+  await page.getByRole("alert").filter({ hasText: waysNotFetched }).waitFor();
+  await context.unroute(rest);
+  await page.getByRole("button", { name: "Try again" }).first().click();
+  await answered(page, exampleSentences());
+  expect(await answerOn(page).textContent()).not.toContain(waysNotFetched);
 });

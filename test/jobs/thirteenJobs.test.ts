@@ -7,7 +7,7 @@ import type { RemedyId } from "../../src/mechanics/remedies/method.ts";
 import { weigh } from "../../src/mechanics/remedies/weigh.ts";
 import { threadCandidates } from "../../src/mechanics/threads/threadName.ts";
 import { type AnswerDocument, answerDocument } from "../../src/sheets/answer/answerDocument.ts";
-import { readCase } from "../../src/sheets/caseForm/readCase.ts";
+import { readCase } from "../../src/sheets/caseForm/caseDocument.ts";
 import { gaps, outside, taper } from "../mechanics/threads/namingReadings.ts";
 
 /**

@@ -1,8 +1,8 @@
 import { weigh } from "../../mechanics/remedies/weigh.ts";
 import { answerDocument } from "../../sheets/answer/answerDocument.ts";
 import { answerLines } from "../../sheets/answer/answerLines.ts";
+import { readCase } from "../../sheets/caseForm/caseDocument.ts";
 import { exampleCase } from "../../sheets/caseForm/exampleCase.ts";
-import { readCase } from "../../sheets/caseForm/readCase.ts";
 import { print } from "./print.ts";
 import { engine } from "./version.ts";
 

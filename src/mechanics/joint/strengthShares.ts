@@ -1,6 +1,6 @@
 import { quantile } from "../quantity/distribution.ts";
 import { type LogDensity, logDensity, logDensityOfNodes, varianceOfLog } from "../quantity/logDensity.ts";
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import { type CarryingTurns, leadIn } from "./carryingTurns.ts";
 import { frictionNodes } from "./frictionNodes.ts";
 import { heightDensity, internalAreaDensity, wrenchDensity } from "./stripTorque.ts";

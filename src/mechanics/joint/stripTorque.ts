@@ -16,7 +16,7 @@ import { distributionOf, exact, valueIn } from "../quantity/quantity.ts";
 import { remembered } from "../quantity/remembered.ts";
 import { degC, MPa } from "../quantity/unit.ts";
 import { iso898, type PropertyClassRow, propertyClassRow } from "../tables/iso898.ts";
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { stressArea } from "../threads/metricThread.ts";
 import { type CarryingTurns, leadIn } from "./carryingTurns.ts";

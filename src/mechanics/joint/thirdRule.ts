@@ -2,7 +2,7 @@ import { type Distribution, mean, quantile } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
 import { exact, type Quantity } from "../quantity/quantity.ts";
 import { MPa, Nm, one, turn } from "../quantity/unit.ts";
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { sourceText } from "../tables/source.ts";
 import type { MetricThread } from "../threads/metricThread.ts";

@@ -1,4 +1,4 @@
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import { beforeLoosening, type Caution, cautionNames, methodCautions } from "../tables/methodCautions.ts";
 import { methodOf, type RemedyId } from "./method.ts";
 import type { PortCase } from "./portCase.ts";

@@ -1,19 +1,13 @@
 import { leadIn } from "../joint/carryingTurns.ts";
-import {
-  engagedLength,
-  forceLeft,
-  heightFactor,
-  internalStripArea,
-  stripForce,
-  turnsLessLeadIn,
-} from "../joint/stripping.ts";
+import { engagedLength, forceLeft, stripForce, turnsLessLeadIn } from "../joint/stripForce.ts";
+import { heightFactor, internalStripArea } from "../joint/stripping.ts";
 import { heatFactor } from "../joint/stripTorque.ts";
 import { thirdRuleTorque } from "../joint/thirdRule.ts";
 import { bearingDiameter, tighteningTorque } from "../joint/torque.ts";
 import { exactly, scaled } from "../quantity/distribution.ts";
 import { as, exact, type Quantity, taken } from "../quantity/quantity.ts";
 import { one, turn } from "../quantity/unit.ts";
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import type { ReferenceRange } from "../tables/referenceRanges.ts";
 import { sourceText } from "../tables/source.ts";
 import type { PortCase } from "./portCase.ts";

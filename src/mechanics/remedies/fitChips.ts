@@ -3,7 +3,8 @@ import { uniform } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
 import { exact, type Quantity, standardUncertainty, taken } from "../quantity/quantity.ts";
 import { cm3, g, kg_m3, mm } from "../quantity/unit.ts";
-import { type Material, materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
+import type { Material } from "../tables/materials.ts";
 import { commonPractice, sourceText } from "../tables/source.ts";
 
 /** The metal that a larger thread takes out of a hole. */

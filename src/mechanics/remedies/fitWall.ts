@@ -2,7 +2,7 @@ import type { Port } from "../joint/port.ts";
 import { formula } from "../quantity/formula.ts";
 import { exact, type Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import { commonPractice, judgement, sourceText } from "../tables/source.ts";
 import { type Need, need } from "./fitNeed.ts";
 

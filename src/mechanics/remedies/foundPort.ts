@@ -4,7 +4,7 @@ import type { CarryingTurns } from "../joint/carryingTurns.ts";
 import { type Health, health } from "../joint/health.ts";
 import { wrenchDeviation } from "../joint/wrench.ts";
 import { support } from "../quantity/distribution.ts";
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import { type Assumption, completed, type GivenCase } from "./givenCase.ts";
 import { lowerTorque } from "./lowerTorque.ts";
 import type { Method } from "./method.ts";

@@ -5,6 +5,7 @@ import { mm } from "../quantity/unit.ts";
 import type { RemedyId } from "./method.ts";
 import { withSeal } from "./otherSeal.ts";
 import type { PortCase } from "./portCase.ts";
+import { forbiddenHere } from "./portFit.ts";
 import { type Check, type NotOffered, type Remedy, remedyOf } from "./remedy.ts";
 
 /** What has to stay free behind the plug's tip, mm: a blunt wire tells the room behind to about 2 mm. */
@@ -34,7 +35,7 @@ function longerPlug(portCase: PortCase, id: RemedyId, closure: Closure): LongerP
     ...behind(portCase, longer),
   ];
   if (!portCase.port.left.goodTo) checks.push({ type: "thread beyond the plug looked at" });
-  return { offered: true, remedy: remedyOf(portCase, id, longer, checks) };
+  return { offered: true, remedy: remedyOf(portCase, id, longer, checks, forbiddenHere(id, portCase)) };
 }
 
 type NoLength = { readonly reason: NotOffered["reason"] };

@@ -7,7 +7,7 @@ import { cut, exactly, lognormalByMean, mean, normal } from "../quantity/distrib
 import { reading } from "../quantity/quantity.ts";
 import { one, onScale } from "../quantity/unit.ts";
 import { shareEvidence } from "../tables/evidence.ts";
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { judgement } from "../tables/source.ts";
 import type { RemedyId } from "./method.ts";

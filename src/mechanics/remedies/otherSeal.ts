@@ -4,6 +4,7 @@ import { mm } from "../quantity/unit.ts";
 import { sourceText } from "../tables/source.ts";
 import type { RemedyId } from "./method.ts";
 import type { PortCase } from "./portCase.ts";
+import { forbiddenHere } from "./portFit.ts";
 import { type Check, type Remedy, remedyOf } from "./remedy.ts";
 import { nothingBetween, sealSize } from "./sealSize.ts";
 
@@ -30,7 +31,9 @@ const offers: readonly Offer[] = [
 export const otherSeals = (portCase: PortCase): readonly Remedy[] =>
   offers
     .filter(({ kind, material }) => kind !== portCase.asFound.seal.kind || material !== portCase.asFound.seal.material)
-    .map(({ id, kind, material, checks }) => remedyOf(portCase, id, withSeal(portCase, kind, material), checks));
+    .map(({ id, kind, material, checks }) =>
+      remedyOf(portCase, id, withSeal(portCase, kind, material), checks, forbiddenHere(id, portCase)),
+    );
 
 /** The closure as found on another seal; a flat ring keeps the sizes of the flat ring that was there. */
 export function withSeal({ port, asFound }: PortCase, kind: SealKind, material: WasherMaterial | null): Closure {

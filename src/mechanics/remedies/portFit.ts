@@ -27,6 +27,10 @@ export const refusedByTable = (cell: PortCell | null): Refusal | null =>
       }
     : null;
 
+/** The refusal of a method that the table has against it in this case. */
+export const forbiddenHere = (id: RemedyId, portCase: PortCase): Refusal | null =>
+  refusedByTable(portFit(id, portCase));
+
 /** Working pressure in a port that is not called one; coolant has its own column, and so have the others. */
 export function isPressurised({ joint, asked }: PortCase): boolean {
   const { coolant, structure, combustion } = jointRows[joint];

@@ -3,7 +3,7 @@ import { one } from "../quantity/unit.ts";
 import { type Comeback, comeback } from "../service/comeback.ts";
 import type { HeldCase } from "../service/heldCases.ts";
 import { jointRows } from "../tables/jointKinds.ts";
-import type { Span } from "../tables/methodEstimates.ts";
+import type { Span } from "../tables/shopEstimates.ts";
 import { methodOf, type RemedyId } from "./method.ts";
 import type { Offer } from "./offers.ts";
 import type { PortCase } from "./portCase.ts";

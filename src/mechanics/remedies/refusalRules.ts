@@ -4,7 +4,7 @@ import { sealNeed } from "../joint/sealTorque.ts";
 import { valueIn } from "../quantity/quantity.ts";
 import { one, turn } from "../quantity/unit.ts";
 import { jointRows } from "../tables/jointKinds.ts";
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import { isNamedBy, isSealantAlone, type Method, type RemedyId } from "./method.ts";
 import {
   type Asked,

@@ -6,8 +6,7 @@ import { turn } from "../quantity/unit.ts";
 import { jointRows } from "../tables/jointKinds.ts";
 import { isSealantAlone, type Method, type RemedyId } from "./method.ts";
 import type { PortCase } from "./portCase.ts";
-import { portFit, refusedByTable } from "./portFit.ts";
-import { refusalOf } from "./refusalRules.ts";
+import { type Refusal, refusalOf } from "./refusalRules.ts";
 import { refusedClosure, turnsOf, type WeighedClosure, weighedClosure } from "./weighedClosure.ts";
 
 /** A way of closing a hurt port. */
@@ -48,12 +47,18 @@ export type NotOfferedReason =
  * A closure as a remedy. It is a make-do, and so under all of the refusal rules, unless it has the full strength of a
  * healthy port again.
  */
-export function remedyOf(portCase: PortCase, id: RemedyId, closure: Closure, checks: readonly Check[]): Remedy {
+export function remedyOf(
+  portCase: PortCase,
+  id: RemedyId,
+  closure: Closure,
+  checks: readonly Check[],
+  /** What the table of ports has against it besides. */
+  forbidden: Refusal | null,
+): Remedy {
   const turns = turnsOf(portCase, closure);
   const makeDo: Method = { id, seal: closure.seal, fullStrength: false };
   const lasting = id !== "lower torque" && !isSealantAlone(makeDo) && hasFullStrength(portCase, turns);
-  const refused =
-    refusalOf({ ...makeDo, fullStrength: lasting }, portCase, turns) ?? refusedByTable(portFit(id, portCase));
+  const refused = refusalOf({ ...makeDo, fullStrength: lasting }, portCase, turns) ?? forbidden;
   if (refused) return { ...refusedClosure(closure, turns, refused), id, lasting, checks };
   if (!turns) throw new Error(`${id}: no turns and no refusal`);
   return { ...weighedClosure(portCase, closure, turns), id, lasting, checks: [...checks, ...testsAfter(portCase)] };

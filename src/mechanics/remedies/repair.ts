@@ -2,7 +2,7 @@ import type { Insert } from "../joint/section.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { dayAfter } from "../service/dueDate.ts";
 import { jointRows } from "../tables/jointKinds.ts";
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import type { MethodEstimate, MethodNumber } from "../tables/methodEstimates.ts";
 import type { Condition, PortCell } from "../tables/portCells.ts";
 import type { Chips } from "./fitChips.ts";

@@ -1,10 +1,5 @@
-import {
-  type ComebackPrior,
-  type MethodEstimate,
-  methodEstimates,
-  type Span,
-  shopEstimates,
-} from "../tables/methodEstimates.ts";
+import { type ComebackPrior, type MethodEstimate, methodEstimates } from "../tables/methodEstimates.ts";
+import type { Span } from "../tables/shopEstimates.ts";
 import { judgement } from "../tables/source.ts";
 import { methodOf, type RemedyId } from "./method.ts";
 
@@ -20,13 +15,6 @@ export type OwnFigures = {
   readonly hours: Span | null;
   readonly parts: Span | null;
   readonly comesBack: ComebackPrior | null;
-};
-
-/** The invented figures, as long as a workshop has none of its own. */
-export const inventedFigures: ShopFigures = {
-  rate_perHour: shopEstimates.rate_perHour,
-  comeback: shopEstimates.comeback,
-  of: {},
 };
 
 /** A thread that is pulled to less because it is hurt is looked at within a year, whatever closes it (judgement). */

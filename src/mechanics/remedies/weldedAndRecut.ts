@@ -1,4 +1,4 @@
-import { materialRows } from "../tables/materials.ts";
+import { materialRows } from "../tables/materialRows.ts";
 import type { PortCase } from "./portCase.ts";
 import { magnesiumChecks, type Repair, repairOf } from "./repair.ts";
 

@@ -1,4 +1,5 @@
-import { judgement, type Source } from "./source.ts";
+import { invented, type Span, span } from "./shopEstimates.ts";
+import type { Source } from "./source.ts";
 
 /** The methods of the trade, numbered for the documents only. */
 export const methodNumbers = [
@@ -23,9 +24,6 @@ export const methodNumbers = [
   "R18",
 ] as const;
 export type MethodNumber = (typeof methodNumbers)[number];
-
-/** From a low to a high figure, both meant, with the likeliest between. */
-export type Span = { readonly low: number; readonly likely: number; readonly high: number };
 
 /** The share of repairs that come back within a year. */
 export type ComebackPrior = { readonly low: number; readonly likely: number; readonly high: number };
@@ -96,11 +94,6 @@ export type MethodEstimate = {
 /** A joint that is only pulled to less is no new plug: it comes back oftener. */
 export type EstimateName = MethodNumber | "lower torque";
 
-const invented = judgement("invented estimate, for the workshop to replace; hours exclude the normal service");
-
-/** Where nobody knows better, the middle is the likeliest. */
-const span = (low: number, high: number): Span => ({ low, likely: (low + high) / 2, high });
-
 /** A gut figure, meant within a factor of two either way. */
 const prior = (likely: number): ComebackPrior => ({ low: likely / 2, likely, high: Math.min(0.9, 2 * likely) });
 
@@ -121,9 +114,6 @@ const row = (
   source: invented,
   ...more,
 });
-
-/** The rate of the shop per hour and what a comeback costs it, in its currency. Invented. */
-export const shopEstimates = { rate_perHour: 78, comeback: span(85, 190), source: invented } as const;
 
 /** What each method costs and how it ends. Every figure is an invented estimate, kept as data to be replaced. */
 export const methodEstimates: Readonly<Record<EstimateName, MethodEstimate>> = {

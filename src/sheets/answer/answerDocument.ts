@@ -11,10 +11,13 @@ import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Repair } from "../../mechanics/remedies/repair.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
+import { checkSentence } from "../words/checkWords.ts";
+import { allowedInstead } from "../words/insteadWords.ts";
 import { measureFirstSentence, measurementSentence } from "../words/measurementWords.ts";
-import { allowedInstead, refusalSentence } from "../words/refusalWords.ts";
-import { checkSentence, remedyNames } from "../words/remedyWords.ts";
+import { refusalSentence } from "../words/refusalWords.ts";
+import { remedyNames } from "../words/remedyWords.ts";
 import { repairCheckSentence } from "../words/repairWords.ts";
+import { cautions } from "./cautions.ts";
 import { usedLevels, usedRanges } from "./echo.ts";
 import {
   type MethodDocument,
@@ -24,7 +27,7 @@ import {
   repairMethod,
   repairReasons,
 } from "./methodDocument.ts";
-import { assumedRow, cautions, foundReasons, remedyReasons } from "./reasons.ts";
+import { assumedRow, portReasons, remedyReasons } from "./reasons.ts";
 
 /** The torques, N·m, at which every answer gives its odds besides those asked for. */
 const ladder_Nm = [2, 3, 4, 5, 6, 8, 10, 12, 15, 18, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 100, 120, 150, 200];
@@ -137,7 +140,7 @@ export function answerDocument(
     turns: asFound.turns && { caught: rounded(Math.max(0, valueIn(turn, asFound.turns.caught))), healthyShare },
     asFound: {
       window: windowDocument(asFound, torques),
-      because: foundReasons(weighed),
+      because: portReasons(weighed),
       refused: refusalDocument(asFound.refused),
     },
     remedies: [

@@ -1,13 +1,13 @@
+import type { Refusal } from "../../mechanics/remedies/refusalRules.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Repair } from "../../mechanics/remedies/repair.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
-import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import { rangeText } from "../words/figures.ts";
-import { allowedInstead, overrideWords, refusalSentence } from "../words/refusalWords.ts";
+import { allowedInstead, overrideWords } from "../words/insteadWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
 import { standsWords } from "../words/repairWords.ts";
-import { answerSentence, leastOf, pullText } from "../words/windowWords.ts";
-import { countedOfHealthy } from "./reasons.ts";
+import { leastOf, pullText } from "../words/windowWords.ts";
+import { foundFirst } from "./foundFirst.ts";
 import { bestRemedy, bestRepair, roomierRemedy } from "./remedyShown.ts";
 
 /** Two or three sentences that may be read from under the lift, each whole. */
@@ -15,15 +15,25 @@ export function answerFirst(weighed: Weighed): readonly string[] {
   const { asFound, health } = weighed;
   const best = bestRemedy(weighed);
   const repair = bestRepair(weighed);
-  if (asFound.refused) return [...refusalSentences(asFound), ...(best ? [wouldDo(best)] : [])];
-  if (health.healthy) return [healthySentence(weighed)];
-  const found = answerSentence(asFound);
+  const found = foundFirst(weighed);
+  if (asFound.refused) return [found, ...allowed(asFound.refused), ...(best ? [wouldDo(best)] : [])];
+  if (health.healthy) return [found];
   if (!best) {
     if (asFound.window?.open) return [found];
     return [found, nothingLeft, ...(repair ? [wouldRepair(repair)] : [])];
   }
   if (best.id === "lower torque") return [found, ...roomierSentence(weighed, best)];
   return [`As found: ${found}`, wouldDo(best), ...roomierSentence(weighed, best)];
+}
+
+function allowed(refused: Refusal): readonly string[] {
+  const { rule, override, overridden } = refused;
+  return [
+    `Instead: ${allowedInstead(refused).join("; ")}.`,
+    ...(overridden
+      ? [`Taken on by ${overridden.by}: ${overridden.reason}. The figure is his; none of ours is given.`]
+      : [rule === "not covered" ? "" : `Rule ${rule}. ${overrideWords[override]}`].filter((it) => it !== "")),
+  ];
 }
 
 const nothingLeft = "Nothing that is left of it opens a window.";
@@ -47,28 +57,6 @@ function roomierSentence(weighed: Weighed, best: Remedy): readonly string[] {
   if (!roomier?.window) return [];
   const range = rangeText(leastOf(roomier.window), roomier.window.limit_Nm);
   return [`That window is narrow. More room: ${lowered(remedyNames[roomier.id])}, ${range}.`];
-}
-
-function healthySentence(weighed: Weighed): string {
-  const { asFound, book } = weighed;
-  const counted = countedOfHealthy(weighed);
-  const pull = asFound.advice?.type === "pull" ? pullText(asFound.advice) : null;
-  if (book) return `Healthy, ${counted}. Nothing special: the book figure${pull ? `, ${pull}` : ""}.`;
-  return pull
-    ? `Healthy, ${counted}. No book figure was given; ${pull} closes it.`
-    : `Healthy, ${counted}. No book figure was given.`;
-}
-
-function refusalSentences({ refused }: WeighedClosure): readonly string[] {
-  if (!refused) return [];
-  const { rule, reason, override, overridden } = refused;
-  return [
-    `Refused. ${refusalSentence(reason)}`,
-    `Instead: ${allowedInstead(refused).join("; ")}.`,
-    ...(overridden
-      ? [`Taken on by ${overridden.by}: ${overridden.reason}. The figure is his; none of ours is given.`]
-      : [rule === "not covered" ? "" : `Rule ${rule}. ${overrideWords[override]}`].filter((it) => it !== "")),
-  ];
 }
 
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

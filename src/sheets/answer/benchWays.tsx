@@ -13,8 +13,8 @@ import { pullFigure } from "../words/figures.ts";
 import { breakEvenSentence, comesBackText, ownerNames, priceText } from "../words/ownerWords.ts";
 import { readyWords, standingWords } from "../words/wayWords.ts";
 import type { AnswerDocument, RemedyDocument } from "./answerDocument.ts";
+import { cautionsByPlace } from "./cautions.ts";
 import { sectionAfter, sectionOf, windowOf } from "./pictures.ts";
-import { cautionsByPlace } from "./reasons.ts";
 
 /** One way of closing or repairing the port, as a card of the row. */
 export type Way = {

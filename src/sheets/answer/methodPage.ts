@@ -1,11 +1,13 @@
+import { inventedFigures } from "../../mechanics/remedies/inventedFigures.ts";
 import { type Leaves, leaves } from "../../mechanics/remedies/leaves.ts";
 import { methodOf, type RemedyId, remedyIds } from "../../mechanics/remedies/method.ts";
-import { estimateOf, inventedFigures } from "../../mechanics/remedies/shopFigures.ts";
+import { estimateOf } from "../../mechanics/remedies/shopFigures.ts";
 import { type JointKind, jointKinds, jointRows } from "../../mechanics/tables/jointKinds.ts";
 import { type Caution, methodCautions } from "../../mechanics/tables/methodCautions.ts";
-import { type MethodNumber, methodNumbers, type Span } from "../../mechanics/tables/methodEstimates.ts";
+import { type MethodNumber, methodNumbers } from "../../mechanics/tables/methodEstimates.ts";
 import { portCell } from "../../mechanics/tables/methodsByPort.ts";
 import type { Fit, PortCell } from "../../mechanics/tables/portCells.ts";
+import type { Span } from "../../mechanics/tables/shopEstimates.ts";
 import { sourceText } from "../../mechanics/tables/source.ts";
 import { cautionSentences } from "../words/cautionWords.ts";
 import { methodWords } from "../words/methodWords.ts";

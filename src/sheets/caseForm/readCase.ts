@@ -1,7 +1,6 @@
 import type { Kind } from "../../mechanics/quantity/unit.ts";
 import type { Assumption, GivenCase } from "../../mechanics/remedies/givenCase.ts";
-import type { Asked, Override } from "../../mechanics/remedies/portCase.ts";
-import { namesRule, refusalRules } from "../../mechanics/remedies/refusalRules.ts";
+import type { Asked } from "../../mechanics/remedies/portCase.ts";
 import { judgement } from "../../mechanics/tables/source.ts";
 import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
 import {
@@ -10,17 +9,12 @@ import {
   standardHole,
   standardPlug,
 } from "../../mechanics/threads/toleranceClass.ts";
-import { acceptedClass, acceptedThread, anyOf, type InputProblem } from "../words/problemWords.ts";
-import { airGiven } from "./airGiven.ts";
-import { caseSchema, type WrittenCase, type WrittenQuantity } from "./caseSchema.ts";
+import { acceptedClass, acceptedThread, type InputProblem } from "../words/problemWords.ts";
+import type { WrittenCase, WrittenQuantity } from "./caseSchema.ts";
 import { contradictions } from "./contradictions.ts";
 import { type Field, type FieldReader, givenQuantity, turnsField } from "./givenQuantity.ts";
-import { nearest } from "./nearest.ts";
-import { levelsGiven, rangesGiven } from "./overrides.ts";
-import { asGiven, schemaProblems } from "./schemaProblems.ts";
-import { shopFiguresGiven } from "./shopFiguresGiven.ts";
+import { asGiven } from "./schemaProblems.ts";
 import { bookFiguresGiven, wrenchesGiven } from "./shopGiven.ts";
-import { withoutBlanks } from "./template.ts";
 
 /** A case read from its document, or every mistake in it. */
 export type CaseRead =
@@ -32,13 +26,15 @@ export type CaseRead =
     }
   | { readonly ok: false; readonly problems: readonly [InputProblem, ...InputProblem[]] };
 
-/** Reads a case document. `today` stands in where the document names no day. */
-export function readCase(form: unknown, today: string | null): CaseRead {
-  const document = withoutBlanks(form);
-  const mistakes = schemaProblems(caseSchema, document);
-  if (isSome(mistakes)) return { ok: false, problems: mistakes };
-  const written = document as WrittenCase;
+/** What a document may hold and no bench asks for: figures of its own in place of ours, the air of the bay, the record. */
+export type Besides = Pick<GivenCase, "air" | "shop" | "record" | "ranges" | "levels">;
 
+/** Reads a case that has the shape of the schema. `today` stands in where it names no day; `besides` reads what else it holds. */
+export function readWritten(
+  written: WrittenCase,
+  today: string | null,
+  besides: (take: FieldReader, problems: InputProblem[]) => Besides,
+): CaseRead {
   const problems: InputProblem[] = [];
   const ordinary: Assumption[] = [];
   const take: FieldReader = (field, value) => {
@@ -56,7 +52,7 @@ export function readCase(form: unknown, today: string | null): CaseRead {
       });
     return read.quantity;
   };
-  const given = given_(written, today, take, problems);
+  const given = given_(written, today, take, problems, besides);
   if (given) problems.push(...contradictions(given));
   if (isSome(problems)) return { ok: false, problems };
   if (given && written.today === undefined && given.wrenches.some(({ calibrated }) => calibrated !== null))
@@ -65,7 +61,7 @@ export function readCase(form: unknown, today: string | null): CaseRead {
   return { ok: true, given, ordinary };
 }
 
-const isSome = (problems: readonly InputProblem[]): problems is readonly [InputProblem, ...InputProblem[]] =>
+export const isSome = (problems: readonly InputProblem[]): problems is readonly [InputProblem, ...InputProblem[]] =>
   problems.length > 0;
 
 function given_(
@@ -73,6 +69,7 @@ function given_(
   today: string | null,
   take: FieldReader,
   problems: InputProblem[],
+  besides: (take: FieldReader, problems: InputProblem[]) => Besides,
 ): GivenCase | null {
   // What was measured of a thread is named before its case is read.
   const designation = typeof written.thread === "string" ? written.thread : "";
@@ -84,8 +81,6 @@ function given_(
   if (!plugClass.ok) problems.push(wrongClass("plug.tolerance", plugClass.problem));
   const holeClass = holeClassFromText(housing.tolerance ?? standardHole.designation);
   if (!holeClass.ok) problems.push(wrongClass("case.tolerance", holeClass.problem));
-  const ranges = rangesGiven(written.ranges ?? {}, problems);
-  const levels = levelsGiven(written.levels ?? {}, problems);
   const length = (name: string, symbol: string, ordinarily: string, value: WrittenQuantity | undefined) =>
     take({ name, symbol, kind: "length", ordinarily, example: "12 mm" }, value);
   const field = (name: string, symbol: string, kind: Kind, ordinarily: string, example: string): Field => ({
@@ -137,15 +132,12 @@ function given_(
   const shop = {
     bookFigures: bookFiguresGiven(written.bookFigures ?? [], take),
     wrenches: wrenchesGiven(written.wrenches ?? [], take),
-    air: airGiven(written, take, problems),
-    shop: shopFiguresGiven(written, problems),
     prevailing: take(field("prevailing", "T_p", "torque", "torque wrench", "1.5 N·m"), written.prevailing),
   };
   const asked = askedGiven(written.asked ?? {}, take);
   dayMistake("today", written.today, problems);
-  overrideMistakes(asked.overrides, problems);
-  recordMistakes(written.record ?? [], problems);
   written.wrenches?.forEach((it, i) => void dayMistake(`wrenches[${i}].calibrated`, it.calibrated, problems));
+  const others = besides(take, problems);
   if (!thread.ok || !plugClass.ok || !holeClass.ok || problems.length > 0) return null;
   return {
     joint: written.joint.kind,
@@ -166,9 +158,7 @@ function given_(
       opensAgain: written.wish?.opensAgain ?? null,
       afterRepair: written.wish?.afterRepair ?? null,
     },
-    record: (written.record ?? []).map((it) => ({ ...it, to_days: it.to_days ?? null })),
-    ranges,
-    levels,
+    ...others,
   };
 }
 
@@ -208,22 +198,4 @@ function dayMistake(field: string, day: string | undefined, problems: InputProbl
 function isDay(day: string): boolean {
   const at = Date.parse(`${day}T00:00:00Z`);
   return /^\d{4}-\d{2}-\d{2}$/.test(day) && !Number.isNaN(at) && new Date(at).toISOString().startsWith(day);
-}
-
-/** A repair comes back after it was known to hold, not before. */
-function recordMistakes(record: NonNullable<WrittenCase["record"]>, problems: InputProblem[]): void {
-  record.forEach(({ from_days, to_days }, i) => {
-    if (to_days === undefined || to_days >= from_days) return;
-    problems.push({ field: `record[${i}].to_days`, given: `${to_days}`, accepted: `from_days (${from_days}) or more` });
-  });
-}
-
-/** An override that names no rule would be passed over in silence. */
-function overrideMistakes(overrides: readonly Override[], problems: InputProblem[]): void {
-  overrides.forEach(({ rule }, i) => {
-    if (refusalRules.some((it) => namesRule(rule, it))) return;
-    const close = nearest(rule, refusalRules);
-    const accepted = close ? `"${close}"` : anyOf(refusalRules.map((it) => `"${it}"`));
-    problems.push({ field: `asked.overrides[${i}].rule`, given: `"${rule}"`, accepted });
-  });
 }

@@ -1,6 +1,7 @@
+import { inventedFigures } from "../../mechanics/remedies/inventedFigures.ts";
 import type { RemedyId } from "../../mechanics/remedies/method.ts";
-import { inventedFigures, type OwnFigures, type ShopFigures } from "../../mechanics/remedies/shopFigures.ts";
-import type { Span } from "../../mechanics/tables/methodEstimates.ts";
+import type { OwnFigures, ShopFigures } from "../../mechanics/remedies/shopFigures.ts";
+import type { Span } from "../../mechanics/tables/shopEstimates.ts";
 import type { InputProblem } from "../words/problemWords.ts";
 import type { WrittenCase, WrittenSpan } from "./caseSchema.ts";
 import { asGiven } from "./schemaProblems.ts";

@@ -1,4 +1,4 @@
-import { stripsWord } from "../words/figures.ts";
+import { stripsWord } from "../words/oddsWords.ts";
 import { path, type XY } from "./hatch.ts";
 import { Lettering } from "./LetteringBlock.tsx";
 import { type Label, rounded, wrapped } from "./lettering.ts";

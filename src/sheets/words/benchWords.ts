@@ -22,6 +22,11 @@ export const wantedSentence = (fields: readonly string[]): string => stillWanted
 /** What a wrench or a book figure still lacks: "Not counted yet. Still wanted: scale to." */
 export const notCountedYet = (fields: readonly string[]): string => `Not counted yet. ${wantedSentence(fields)}`;
 
+/** Under the first answer, while the rest of it is fetched, and where it could not be. */
+export const waysComing = "Weighing what can be done ...";
+export const waysNotFetched =
+  "The rest could not be fetched: no network? Pull nothing before you have read what to mind.";
+
 /** Which fields cannot be read; the figures of before do not hold for what is typed now. */
 export const unreadSentence = (fields: readonly string[]): string => cannotBeRead(fields.map(labelOf));
 

@@ -3,7 +3,7 @@ import type { UnitPair } from "../../mechanics/fluid/volumeBalanceUnits.ts";
 import { quantile } from "../../mechanics/quantity/distribution.ts";
 import { distributionOf, type Quantity, standardUncertainty, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { L, ml } from "../../mechanics/quantity/unit.ts";
-import { oddsText } from "./figures.ts";
+import { oddsText } from "./oddsWords.ts";
 
 /** What came out against what should have, with the units its two figures were written in. */
 export type BalanceInWords = {

@@ -1,16 +1,25 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { benchFields } from "../../../src/apps/web/bench/benchFields.ts";
+import { withoutPlace } from "../../../src/apps/web/bench/benchTexts.ts";
 import { exampleDay, exampleTexts } from "../../../src/apps/web/bench/exampleTexts.ts";
 import { benchName, writtenCase } from "../../../src/apps/web/bench/writtenCase.ts";
 import { firstQuestions } from "../../../src/mechanics/remedies/portCase.ts";
+import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 import { caseSchema } from "../../../src/sheets/caseForm/caseSchema.ts";
 import { exampleCase } from "../../../src/sheets/caseForm/exampleCase.ts";
-import { readCase } from "../../../src/sheets/caseForm/readCase.ts";
+import { readTyped } from "../../../src/sheets/caseForm/readTyped.ts";
 import { schemaProblems } from "../../../src/sheets/caseForm/schemaProblems.ts";
 import { fieldWords } from "../../../src/sheets/words/fieldWords.ts";
 
 const least = { "joint.kind": "gear case level", thread: "M20x1.5", "case.material": "cast aluminium" };
-const documentOf = (texts: Readonly<Record<string, string>>) => writtenCase(texts).document as Record<string, unknown>;
+const laid = (texts: Readonly<Record<string, string>>) => {
+  const written = writtenCase({ ...least, ...texts });
+  if (!written.ok) throw new Error(JSON.stringify(written.problems));
+  return written;
+};
+const documentOf = (texts: Readonly<Record<string, string>>) =>
+  laid(texts).document as unknown as Record<string, unknown>;
 
 describe("what stands on the bench is the case, and nothing else", () => {
   test("the worked example, typed, is the example of the house", () => {
@@ -72,7 +81,7 @@ describe("a reading is handed on as it was typed", () => {
   });
 
   test("a mistyped one is refused by name, with what is accepted, and told at its field", () => {
-    const { document, places } = writtenCase({ ...least, "plug.underHead": "80,5x", "left.turns": "3" });
+    const { document, places } = laid({ "plug.underHead": "80,5x", "left.turns": "3" });
     const read = readCase(document, "2026-11-25");
     expect(read.ok).toBe(false);
     if (read.ok) return;
@@ -87,6 +96,82 @@ describe("a reading is handed on as it was typed", () => {
   });
 });
 
+describe("what the bench writes needs no second check", () => {
+  const names = Object.keys(benchFields).map((name) => name.replace(/^(wrenches|bookFigures)\./, "$1.0."));
+  const typed = ["", " ", "M20x1.5", "13", "13,05", "80,5x", "-1", "1e3", "of another version"];
+  const soundText = (name: string): readonly string[] => {
+    const field = benchFields[withoutPlace(name)];
+    switch (field?.type) {
+      case "choice":
+        return field.choices;
+      case "several":
+        return [field.none, ...field.choices, field.choices.join(",")];
+      case "yes or no":
+        return ["yes", "no"];
+      case "money":
+        return ["13", "13,5"];
+      default:
+        return typed;
+    }
+  };
+  const anyBench = (textsOf: (name: string) => readonly string[]) =>
+    fc.record(Object.fromEntries(names.map((name) => [name, fc.constantFrom("", ...textsOf(name))])));
+
+  test("whatever is typed and tapped, it is a case of the schema", () => {
+    fc.assert(
+      fc.property(anyBench(soundText), (texts) => {
+        expect(schemaProblems(caseSchema, laid({ ...texts, ...least }).document)).toEqual([]);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test("whatever else was kept there, it is a case of the schema or the bench says why not", () => {
+    fc.assert(
+      fc.property(
+        anyBench((name) => [...soundText(name), ...typed]),
+        (texts) => {
+          const written = writtenCase({ ...texts, ...least });
+          if (written.ok) expect(schemaProblems(caseSchema, written.document)).toEqual([]);
+          else expect(written.problems.length).toBeGreaterThan(0);
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+
+  test("it asks for what the schema asks for, and no more", () => {
+    const wanting = (document: unknown) => schemaProblems(caseSchema, document).map(({ field }) => field);
+    const empty = writtenCase({});
+    expect(empty.ok ? [] : empty.problems.map(({ field, given }) => [field, given])).toEqual(
+      wanting({ joint: {}, case: {}, left: {} }).map((field) => [field, "nothing"]),
+    );
+    for (const name of Object.keys(least)) {
+      const lacking = writtenCase(Object.fromEntries(Object.entries(least).filter(([it]) => it !== name)));
+      expect(lacking.ok ? [] : lacking.problems.map(({ field }) => field)).toEqual([name]);
+    }
+  });
+
+  test("a choice of another version and a price in words are told at their fields, in the schema's words", () => {
+    const texts = { ...least, "left.condition": "middling", "asked.reaches": "tyre,moon", "wish.ceiling": "cheap" };
+    const written = writtenCase(texts);
+    const document = {
+      ...{ joint: { kind: "gear case level" }, thread: "M20x1.5", case: { material: "cast aluminium" } },
+      ...{ left: { condition: "middling" }, wish: { ceiling: "cheap" } },
+    };
+    const ours = written.ok ? [] : written.problems.filter(({ field }) => field !== "asked.reaches");
+    const theirs = schemaProblems(caseSchema, document);
+    const told = (problems: typeof theirs) => problems.map(({ field, accepted }) => `${field}: ${accepted}`).toSorted();
+    expect(told(ours)).toEqual(told(theirs));
+    expect(written.ok ? [] : written.problems.map(({ field }) => field)).toContain("asked.reaches");
+  });
+
+  test("read as typed or as a document it is the same case, but for what no bench asks", () => {
+    const { document } = laid(exampleTexts());
+    expect(readTyped(document, exampleDay)).toEqual(readCase(document, exampleDay));
+  });
+});
+
 describe("lists", () => {
   test("an element that is not complete yet is left out, and mistakes still find their place on the bench", () => {
     const wrenches = {
@@ -95,8 +180,8 @@ describe("lists", () => {
       "wrenches.2.least": "5",
       "wrenches.2.most": "x",
     };
-    const { document, places } = writtenCase({ ...least, ...wrenches });
-    expect((document as { wrenches: unknown[] }).wrenches).toEqual([{ name: "W-3", least: "5 N·m", most: "x" }]);
+    const { document, places } = laid(wrenches);
+    expect(document.wrenches).toEqual([{ name: "W-3", least: "5 N·m", most: "x" }]);
     expect(benchName("wrenches[0].most", places)).toBe("wrenches.2.most");
   });
 });

@@ -1,16 +1,14 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { engagedLength, stripForce, turnsLessLeadIn } from "../../../src/mechanics/joint/stripForce.ts";
 import {
   crowding,
-  engagedLength,
   externalStripArea,
   firstTurnShare,
   heightFactor,
   internalStripArea,
-  stripForce,
   thirdRuleForce,
-  turnsLessLeadIn,
 } from "../../../src/mechanics/joint/stripping.ts";
 import { exact, type Quantity, valueIn } from "../../../src/mechanics/quantity/quantity.ts";
 import { kN, MPa, mm, mm2, one, turn } from "../../../src/mechanics/quantity/unit.ts";

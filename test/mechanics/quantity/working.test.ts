@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { stripForce } from "../../../src/mechanics/joint/stripForce.ts";
 import {
   externalStripArea,
   internalStripArea,
   plugYieldForce,
-  stripForce,
   thirdRuleForce,
 } from "../../../src/mechanics/joint/stripping.ts";
 import { bearingDiameter, clampForce, tighteningTorque } from "../../../src/mechanics/joint/torque.ts";

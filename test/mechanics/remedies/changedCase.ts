@@ -4,8 +4,8 @@ import type { Remedy } from "../../../src/mechanics/remedies/remedy.ts";
 import { type Weighed, weigh } from "../../../src/mechanics/remedies/weigh.ts";
 import { type AnswerDocument, answerDocument } from "../../../src/sheets/answer/answerDocument.ts";
 import { answerLines } from "../../../src/sheets/answer/answerLines.ts";
+import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 import { exampleCase } from "../../../src/sheets/caseForm/exampleCase.ts";
-import { readCase } from "../../../src/sheets/caseForm/readCase.ts";
 
 /** Fields of a case to put in place of the example's; undefined leaves one out, an object is laid over the example's. */
 export type Changes = Readonly<Record<string, unknown>>;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { inventedFigures } from "../../../src/mechanics/remedies/inventedFigures.ts";
 import { breakEvens } from "../../../src/mechanics/remedies/ranking.ts";
-import { inventedFigures } from "../../../src/mechanics/remedies/shopFigures.ts";
 import { breakEvenSentence } from "../../../src/sheets/words/ownerWords.ts";
 import { type Changes, documentOf, sound, weighed } from "./changedCase.ts";
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Refusal } from "../../../src/mechanics/remedies/refusalRules.ts";
-import { allowedInstead, refusalSentence } from "../../../src/sheets/words/refusalWords.ts";
+import { allowedInstead } from "../../../src/sheets/words/insteadWords.ts";
+import { refusalSentence } from "../../../src/sheets/words/refusalWords.ts";
 import { type Changes, remedy, weighed } from "./changedCase.ts";
 
 /** The refusal of the port as found. */

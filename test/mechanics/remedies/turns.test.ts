@@ -5,7 +5,7 @@ import { mean, quantile, standardDeviation } from "../../../src/mechanics/quanti
 import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
 import { turn } from "../../../src/mechanics/quantity/unit.ts";
 import type { WeighedClosure } from "../../../src/mechanics/remedies/weighedClosure.ts";
-import { turnsRemarkSentences } from "../../../src/sheets/words/windowWords.ts";
+import { turnsRemarkSentences } from "../../../src/sheets/words/windowReasons.ts";
 import { type Changes, documentOf, remedy, sound, weighed } from "./changedCase.ts";
 
 const caught = ({ turns }: WeighedClosure): number => (turns ? valueIn(turn, turns.caught) : Number.NaN);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { answerLines } from "../../../src/sheets/answer/answerLines.ts";
-import { closesWord, oddsText, rangeText, stripsWord, turnsText } from "../../../src/sheets/words/figures.ts";
+import { rangeText, turnsText } from "../../../src/sheets/words/figures.ts";
+import { closesWord, oddsText, stripsWord } from "../../../src/sheets/words/oddsWords.ts";
 import { type Changes, documentOf, sound, textOf, weighed } from "../../mechanics/remedies/changedCase.ts";
 
 const empty = { seal: { material: "aluminium" } };

@@ -1,20 +1,25 @@
 import { describe, expect, test } from "vitest";
+import { foundPort } from "../../../src/mechanics/remedies/foundPort.ts";
 import type { RemedyId } from "../../../src/mechanics/remedies/method.ts";
+import { weigh } from "../../../src/mechanics/remedies/weigh.ts";
 import { answerDocument } from "../../../src/sheets/answer/answerDocument.ts";
 import { answerLines } from "../../../src/sheets/answer/answerLines.ts";
-import { benchAnswer, weighBench } from "../../../src/sheets/answer/benchAnswer.ts";
+import { benchAnswer } from "../../../src/sheets/answer/benchAnswer.ts";
+import { benchFound } from "../../../src/sheets/answer/benchFound.ts";
 import { benchPapers } from "../../../src/sheets/answer/benchPapers.ts";
 import { benchPictures } from "../../../src/sheets/answer/benchPictures.tsx";
 import { benchWays, wayDetails } from "../../../src/sheets/answer/benchWays.tsx";
 import { casePageLines } from "../../../src/sheets/answer/casePageLines.ts";
 import { ownerLines } from "../../../src/sheets/answer/ownerLines.ts";
+import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 import { exampleCase } from "../../../src/sheets/caseForm/exampleCase.ts";
 
 function weighedOf(written: unknown) {
-  const found = weighBench(written, "2026-11-25");
-  if (!found.ok) throw new Error(JSON.stringify(found.problems));
-  const document = answerDocument(found.weighed, found.ordinary, null, [], "");
-  return { ...found, document };
+  const read = readCase(written, "2026-11-25");
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const weighed = weigh(read.given);
+  const document = answerDocument(weighed, read.ordinary, null, [], "");
+  return { ...read, weighed, document };
 }
 
 const example = weighedOf(exampleCase);
@@ -75,6 +80,24 @@ describe("the bench says what the command line says", () => {
     const none = { ...unasked.weighed, ranking: [] };
     expect(benchWays(none, unasked.document, { open: null, all: false }).ways).toEqual([]);
   });
+});
+
+describe("the first answer, given before anything else of it is loaded", () => {
+  test.each([
+    ["the example", example],
+    ["refused", refused],
+    ["a question open", unasked],
+    ["an empty window", empty],
+  ])(
+    "%s: its figure and sign are those of the whole answer, its sentence is the first of it",
+    (_, { given, weighed }) => {
+      const [first, whole] = [benchFound(foundPort(given)), benchAnswer(weighed)];
+      expect([first.figure, first.sign, first.narrow]).toEqual([whole.figure, whole.sign, whole.narrow]);
+      expect(whole.sentences[0]).toBe(
+        whole.sentences[0]?.startsWith("As found") ? `As found: ${first.sentences[0]}` : first.sentences[0],
+      );
+    },
+  );
 });
 
 describe("what a card opens to", () => {

@@ -7,7 +7,7 @@ import { materials } from "../../../src/mechanics/tables/materials.ts";
 import { answerDocument } from "../../../src/sheets/answer/answerDocument.ts";
 import { answerLines } from "../../../src/sheets/answer/answerLines.ts";
 import { answerSvg } from "../../../src/sheets/answer/answerSvg.tsx";
-import { readCase } from "../../../src/sheets/caseForm/readCase.ts";
+import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 
 const maybe = <T>(it: fc.Arbitrary<T>) => fc.option(it, { nil: undefined });
 const one = <T>(...of: readonly T[]) => fc.constantFrom(...of);

@@ -4,7 +4,7 @@ import { weigh } from "../../../src/mechanics/remedies/weigh.ts";
 import { answerDocument } from "../../../src/sheets/answer/answerDocument.ts";
 import { answerLines } from "../../../src/sheets/answer/answerLines.ts";
 import { answerSvg } from "../../../src/sheets/answer/answerSvg.tsx";
-import { readCase } from "../../../src/sheets/caseForm/readCase.ts";
+import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 import { type Changes, changedCase, documentOf, weighed } from "../../mechanics/remedies/changedCase.ts";
 import { hurtCases } from "../../mechanics/remedies/generatedCases.ts";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readCase } from "../../../src/sheets/caseForm/readCase.ts";
+import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 import { problemLine } from "../../../src/sheets/words/problemWords.ts";
 import { type Changes, changedCase } from "../../mechanics/remedies/changedCase.ts";
 

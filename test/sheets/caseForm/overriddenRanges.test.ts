@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { mean, standardDeviation } from "../../../src/mechanics/quantity/distribution.ts";
 import { levelsWith, referenceLevels } from "../../../src/mechanics/tables/levels.ts";
 import { type RangeName, referenceRanges } from "../../../src/mechanics/tables/referenceRanges.ts";
+import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 import { writtenRange } from "../../../src/sheets/caseForm/overrides.ts";
-import { readCase } from "../../../src/sheets/caseForm/readCase.ts";
 import { type Changes, changedCase, documentOf, weighed } from "../../mechanics/remedies/changedCase.ts";
 
 const found = (changes: Changes) => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import * as z from "zod/mini";
+import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 import { caseSchema } from "../../../src/sheets/caseForm/caseSchema.ts";
 import { exampleCase } from "../../../src/sheets/caseForm/exampleCase.ts";
-import { readCase } from "../../../src/sheets/caseForm/readCase.ts";
 import { caseTemplate, withoutBlanks } from "../../../src/sheets/caseForm/template.ts";
 import { changedCase } from "../../mechanics/remedies/changedCase.ts";
 import { accepts, type JsonSchema } from "./jsonSchema.ts";

@@ -1,9 +1,11 @@
 import { type Command, Option } from "commander";
-import { externalStripArea, internalStripArea, stripForce } from "../../../mechanics/joint/stripping.ts";
+import { stripForce } from "../../../mechanics/joint/stripForce.ts";
+import { externalStripArea, internalStripArea } from "../../../mechanics/joint/stripping.ts";
 import { type Quantity, taken, valueIn } from "../../../mechanics/quantity/quantity.ts";
 import { kN, mm2 } from "../../../mechanics/quantity/unit.ts";
 import { working, written } from "../../../mechanics/quantity/working.ts";
-import { type Material, materialRows, materials } from "../../../mechanics/tables/materials.ts";
+import { materialRows } from "../../../mechanics/tables/materialRows.ts";
+import { type Material, materials } from "../../../mechanics/tables/materials.ts";
 import { type ReferenceRange, referenceRanges } from "../../../mechanics/tables/referenceRanges.ts";
 import { sourceText } from "../../../mechanics/tables/source.ts";
 import { limits } from "../../../mechanics/threads/metricLimits.ts";

@@ -5,8 +5,11 @@ import {
   startSentence,
   unreadSentence,
   wantedSentence,
+  waysComing,
+  waysNotFetched,
 } from "../../../sheets/words/benchWords.ts";
 import { InView } from "../kit/InView.tsx";
+import { lazily } from "../kit/lazily.tsx";
 import { Mind } from "../kit/Mind.tsx";
 import { Next } from "../kit/Next.tsx";
 import { Picture } from "../kit/Picture.tsx";
@@ -18,15 +21,15 @@ import {
   figure,
   lookAtPictures,
   mistakes,
+  more,
   narrow,
   next,
-  pictures,
   sentences,
   sign,
   strip,
   wanted,
+  weighNow,
 } from "./benchState.ts";
-import { Odds } from "./Odds.tsx";
 
 /** The figure that is read from under the lift; small enough to stay in sight while readings are made. */
 export function MainFigure() {
@@ -66,6 +69,9 @@ function Strip() {
   return strip.value && <Picture svg={strip.value} kind="strip" />;
 }
 
+/** Like the engine's drawings themselves, not fetched before there is an answer. */
+const Drawings = lazily(async () => (await import("./Drawings.tsx")).Drawings);
+
 const stops: readonly BenchSign[] = ["refused", "no torque"];
 
 /** One answer, one "because", one "next". */
@@ -77,8 +83,7 @@ export function Answer() {
       </h2>
       <Words />
       <InView kind="drawn" look={lookAtPictures}>
-        <Pictures />
-        <Odds />
+        {answered.value && <Drawings />}
       </InView>
       <Cautions />
     </section>
@@ -97,8 +102,24 @@ function Words() {
           <b>Because</b> {because}
         </p>
       )}
-      {next.value && <Next {...next.value} />}
+      <WhatNext />
     </>
+  );
+}
+
+/** What to do next; its place is kept while that is still being weighed. */
+function WhatNext() {
+  if (next.value) return <Next {...next.value} />;
+  if (more.value === "coming") return <p class="next awaited hint">{waysComing}</p>;
+  return (
+    more.value === "not fetched" && (
+      <p class="next" role="alert">
+        <span>{waysNotFetched}</span>
+        <button type="button" class="plain" onClick={weighNow}>
+          Try again
+        </button>
+      </p>
+    )
   );
 }
 
@@ -125,16 +146,6 @@ function NoAnswer() {
     <div class="sentences" aria-live="polite">
       <p>{startSentence}</p>
       {wanted.value.length > 0 && <Next sentence={wantedSentence(wanted.value)} field={wanted.value[0] ?? null} />}
-    </div>
-  );
-}
-
-function Pictures() {
-  const drawn = pictures.value;
-  return (
-    <div class="pictures">
-      {drawn && <Picture svg={drawn.section} kind="sheet" />}
-      {drawn?.window && <Picture svg={drawn.window} kind="sheet" />}
     </div>
   );
 }

@@ -1,12 +1,11 @@
 import { InView } from "../kit/InView.tsx";
+import { lazily } from "../kit/lazily.tsx";
 import { Answer, MainFigure } from "./AnswerPanel.tsx";
 import { AskedFirst } from "./AskedFirst.tsx";
 import { answered, lookBehind, weighNow } from "./benchState.ts";
 import { example, started } from "./laidTexts.ts";
-import { Papers } from "./Papers.tsx";
-import { backToPort, before, showExample, startAnew, takeBack } from "./ports.ts";
+import { backToPort, before, exampleLost, showExample, startAnew, takeBack } from "./ports.ts";
 import { Readings } from "./Readings.tsx";
-import { Ways } from "./Ways.tsx";
 
 /** The bench: what is asked, what is read, and beside it what that comes to. */
 export function BenchPage() {
@@ -32,11 +31,13 @@ export function BenchPage() {
 function Behind() {
   return (
     <InView kind={answered.value ? "behind" : "behind none"} look={lookBehind}>
-      <Ways />
-      <Papers />
+      {answered.value && <WaysAndPapers />}
     </InView>
   );
 }
+
+/** Its script is not fetched before there is an answer. */
+const WaysAndPapers = lazily(async () => (await import("./WaysAndPapers.tsx")).WaysAndPapers);
 
 /** The worked example behind one tap, and the way back from it. */
 function Begin() {
@@ -56,6 +57,7 @@ function Begin() {
       <button type="button" class="plain" onClick={showExample}>
         Show the worked example
       </button>
+      {exampleLost.value && <span role="alert">Not fetched: open the page again once there is a network.</span>}
       {started.value && (
         <button type="button" class="plain" onClick={startAnew}>
           Start a new port

@@ -1,10 +1,9 @@
 import { batch, computed, signal } from "@preact/signals";
 import { type InputProblem, mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { startedEngine } from "../engine/engine.ts";
-import type { DrawnAnswer, EngineReply, EngineRest } from "../engine/messages.ts";
+import type { DrawnAnswer, EngineReply, EngineRest, More } from "../engine/messages.ts";
 import { today } from "../kit/clock.ts";
 import { type ListName, placesOf } from "./benchTexts.ts";
-import { exampleDay } from "./exampleTexts.ts";
 import { keepSoon } from "./keptPort.ts";
 import { allWays, example, fields, laid, started, text, texts, tried, way } from "./laidTexts.ts";
 
@@ -26,6 +25,8 @@ function partOf<K extends keyof DrawnAnswer>(key: K) {
   return computed((): DrawnAnswer[K] | null => answer.value?.[key] ?? null);
 }
 
+/** Whether what can be done about the port has been weighed too. */
+export const more = signal<More>("all here");
 export const rest = signal<EngineRest | null>(null);
 /** No problem. It is always the same, so that an answer that follows an answer rouses no field. */
 const allRead: readonly InputProblem[] = [];
@@ -69,7 +70,7 @@ export function weighNow(): void {
   ask({
     part: "answer",
     texts: given,
-    today: example.value ? exampleDay : today(),
+    today: example.value ?? today(),
     tried: tried.value,
     pictures: picturesInView,
   });
@@ -105,10 +106,11 @@ function hear(reply: EngineReply): void {
         problems.value = allRead;
         handed = { ...(handed as DrawnAnswer), ...reply.changed };
         answer.value = handed;
+        more.value = reply.more;
         // Nobody looks at it now; whoever comes to it must not find the papers of an answer before.
         if (!behindInView) rest.value = null;
         clearTimeout(settling);
-        settling = setTimeout(settle, quiet_ms);
+        if (reply.more === "all here") settling = setTimeout(settle, quiet_ms);
         break;
       case "unread":
         fault.value = null;

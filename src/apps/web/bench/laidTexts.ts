@@ -15,8 +15,8 @@ export const fields = new Map<string, Signal<string>>();
 export const laid = signal(0);
 /** Whether anything stands on the bench. */
 export const started = signal(Object.keys(keptPort?.texts ?? {}).length > 0);
-/** Whether the worked example stands there, which is nobody's port. */
-export const example = signal(false);
+/** The day of the worked example where that stands there, which is nobody's port; its wrenches are in date on that day. */
+export const example = signal<string | null>(null);
 export const opened = signal<ReadonlySet<string>>(new Set(keptPort?.open ?? ["left"]));
 /** Whether every way is drawn, or the first few of them. */
 export const allWays = signal(false);

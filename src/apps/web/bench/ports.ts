@@ -1,7 +1,6 @@
 import { batch, signal } from "@preact/signals";
 import { keep, kept } from "../kit/saved.ts";
 import { changed, rest } from "./benchState.ts";
-import { exampleTexts } from "./exampleTexts.ts";
 import { asKept, keepNow } from "./keptPort.ts";
 import { example, fields, type LaidPort, laid, onBench, opened, text, tried, way } from "./laidTexts.ts";
 
@@ -24,16 +23,22 @@ function lay(port: LaidPort): void {
 /** The port that waits beside the worked example, whatever the browser keeps. */
 let aside: LaidPort | null = null;
 
-export function showExample(): void {
-  if (example.value) return;
+/** Whether the worked example could not be fetched when it was asked for. */
+export const exampleLost = signal(false);
+
+/** Lays the worked example on the bench. It is fetched by the tap: most who open the bench have a port of their own. */
+export async function showExample(): Promise<void> {
+  const fetched = await import("./exampleTexts.ts").catch(() => null);
+  exampleLost.value = fetched === null;
+  if (!fetched || example.value) return;
   keepNow();
   aside = onBench();
-  example.value = true;
-  lay({ ...aside, texts: exampleTexts(), way: null });
+  example.value = fetched.exampleDay;
+  lay({ ...aside, texts: fetched.exampleTexts(), way: null });
 }
 
 export function backToPort(): void {
-  example.value = false;
+  example.value = null;
   lay(aside ?? empty);
   aside = null;
   // It was kept when it was laid aside.
@@ -48,7 +53,7 @@ export function startAnew(): void {
     before.value = onBench();
     keep("portBefore", before.value);
   }
-  example.value = false;
+  example.value = null;
   lay(empty);
   keepNow();
 }

@@ -1,15 +1,23 @@
 import { numberAtStart } from "../../../mechanics/quantity/numberText.ts";
+import type { WrittenCase } from "../../../sheets/caseForm/caseSchema.ts";
+import { anyOf, type InputProblem } from "../../../sheets/words/problemWords.ts";
 import { benchFields } from "./benchFields.ts";
-import { benchLists, isGiven, type ListName, placesOf, type Texts } from "./benchTexts.ts";
+import { benchLists, isGiven, type ListName, placesOf, type Texts, withoutPlace } from "./benchTexts.ts";
 
-/** A case as the engine reads it, and which places of the bench's lists stand in it. */
-export type WrittenBench = {
-  readonly document: unknown;
-  readonly places: Readonly<Record<string, readonly number[]>>;
-};
+/** A case as the engine reads it, and which places of the bench's lists stand in it; or why the texts write none yet. */
+export type WrittenBench =
+  | { readonly ok: true; readonly document: WrittenCase; readonly places: Places }
+  | { readonly ok: false; readonly problems: readonly InputProblem[] };
 
-/** The case that the texts of the bench write: what nobody typed or tapped is left out, and nothing is read otherwise. */
+type Places = Readonly<Record<string, readonly number[]>>;
+
+/**
+ * The case that the texts of the bench write: what nobody typed or tapped is left out, and nothing is read otherwise. It has the
+ * shape of the case's schema, which therefore need not be loaded to check it again.
+ */
 export function writtenCase(texts: Texts): WrittenBench {
+  const problems = mistakes(texts);
+  if (problems.length > 0) return { ok: false, problems };
   const document: Tree = { joint: {}, case: {}, left: {}, asked: {} };
   for (const [name, text] of Object.entries(texts)) {
     const field = benchFields[name];
@@ -22,11 +30,38 @@ export function writtenCase(texts: Texts): WrittenBench {
     const elements = (places[list] ?? []).map((at) => element(list, at, texts));
     if (elements.length > 0) document[list] = elements;
   }
-  return { document, places };
+  return { ok: true, document: document as WrittenCase, places };
+}
+
+/** Without these there is no case. */
+const needed = ["joint.kind", "thread", "case.material"] as const;
+
+/** What is wanting, and what could stand in no case: a choice that is none of the field's (of another version, say), a price in words. */
+function mistakes(texts: Texts): readonly InputProblem[] {
+  const wanting = needed.filter((name) => !isGiven(texts[name])).map((field) => wrong(field, "nothing"));
+  const unread = Object.entries(texts).filter(([name, text]) => {
+    const field = benchFields[withoutPlace(name)];
+    return field && isGiven(text) && given(field, name, text, texts) === null;
+  });
+  return [...wanting, ...unread.map(([name, text]) => wrong(name, `"${text}"`))];
+}
+
+function wrong(name: string, given: string): InputProblem {
+  const field = benchFields[withoutPlace(name)];
+  const choices = field?.type === "choice" || field?.type === "several" ? field.choices : null;
+  const accepted = choices ? anyOf(choices.map((it) => `"${it}"`)) : field?.type === "money" ? "a number" : anyThread;
+  return { field: name, given, accepted };
+}
+
+const anyThread = 'a thread such as "M20x1.5"';
+
+function numberOf(text: string): number | null {
+  const read = numberAtStart(text);
+  return read.ok && read.rest === "" ? read.value : null;
 }
 
 /** The bench's name of a field that the case names: "wrenches[0].least" is "wrenches.0.least"; its evidence is the field's own. */
-export function benchName(field: string, places: WrittenBench["places"]): string {
+export function benchName(field: string, places: Places): string {
   const [, list = "", at = "", rest = ""] = /^(\w+)\[(\d+)\](.*)$/.exec(field) ?? [];
   if (list !== "") return `${list}.${places[list]?.[Number(at)] ?? at}${rest}`;
   if (field === "asked.pressure") return "asked.pressure.value";
@@ -52,20 +87,21 @@ function element(list: ListName, at: number, texts: Texts): Tree {
   );
 }
 
-/** A text as the case writes it. */
+/** A text as the case writes it; null where no case takes it. */
 function given(field: (typeof benchFields)[string], name: string, text: string, texts: Texts): unknown {
   switch (field.type) {
     case "number":
       return measured(withUnit(text, field.unit), texts[`${name}.how`] ?? "");
-    case "money": {
-      const read = numberAtStart(text);
-      return read.ok && read.rest === "" ? read.value : text;
-    }
+    case "money":
+      return numberOf(text);
     case "yes or no":
-      return text === "yes";
-    case "several":
-      return text === field.none ? [] : text.split(",");
+      return text === "yes" ? true : text === "no" ? false : null;
+    case "several": {
+      const several = text === field.none ? [] : text.split(",");
+      return several.every((it) => field.choices.includes(it)) ? several : null;
+    }
     case "choice":
+      return field.choices.includes(text) ? text : null;
     case "text":
       return text;
     default:
@@ -75,8 +111,7 @@ function given(field: (typeof benchFields)[string], name: string, text: string, 
 
 /** A bare number gets the unit beside the field; whatever else was typed is handed on as it stands, for the case to judge. */
 function withUnit(text: string, unit: string): string {
-  const read = numberAtStart(text);
-  return unit !== "" && read.ok && read.rest === "" ? `${text.trim()} ${unit}` : text;
+  return unit !== "" && numberOf(text) !== null ? `${text.trim()} ${unit}` : text;
 }
 
 const measured = (value: string, how: string): unknown => (how === "" ? value : { value, how });

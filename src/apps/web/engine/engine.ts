@@ -6,7 +6,8 @@ export const startedEngine = (hear: (reply: EngineReply) => void): ((request: En
   beside<EngineRequest, EngineReply>({
     start: () => new Worker(new URL("./worker.ts", import.meta.url), { type: "module" }),
     hear,
-    isLast: (reply) => !(reply.part === "answer" && reply.undrawn),
+    isLast: (reply) => !(reply.part === "answer" && reply.more === "coming"),
+    isLame: (reply) => reply.part === "answer" && reply.more === "not fetched",
     kindOf: ({ part }) => (part === "answer" ? 0 : 1),
     failed: (_, message) => hear({ part: "fault", message: message || "its script did not load" }),
   });

@@ -10,16 +10,24 @@ import type { Texts } from "../bench/benchTexts.ts";
 export type DrawnAnswer = BenchAnswer & BenchPictures;
 
 /** What the page asks of the engine: the answer of a case, or what stands behind the answer it gave last. */
-export type EngineRequest =
-  | {
-      readonly part: "answer";
-      readonly texts: Texts;
-      readonly today: string;
-      readonly tried: string | null;
-      /** Whether somebody looks at the pictures. */
-      readonly pictures: boolean;
-    }
-  | { readonly part: "rest"; readonly open: RemedyId | null; readonly all: boolean };
+export type EngineRequest = AnswerRequest | RestRequest;
+
+export type AnswerRequest = {
+  readonly part: "answer";
+  readonly texts: Texts;
+  readonly today: string;
+  readonly tried: string | null;
+  /** Whether somebody looks at the pictures. */
+  readonly pictures: boolean;
+};
+
+export type RestRequest = { readonly part: "rest"; readonly open: RemedyId | null; readonly all: boolean };
+
+/**
+ * Whether the answer is whole: what can be done about the port and the drawings are fetched once the first answer is given, and
+ * another reply follows with them; or they could not be fetched, and the next change tries again.
+ */
+export type More = "coming" | "not fetched" | "all here";
 
 export type EngineRest = WaysRow & {
   readonly details: WayDetails | null;
@@ -27,11 +35,8 @@ export type EngineRest = WaysRow & {
 };
 
 export type EngineReply =
-  /**
-   * What of the answer is another than in the reply before; whole after anything but an answer. Where the drawings are still
-   * being loaded, another reply follows with them.
-   */
-  | { readonly part: "answer"; readonly changed: Partial<DrawnAnswer>; readonly undrawn: boolean }
+  /** What of the answer is another than in the reply before; whole after anything but an answer. */
+  | { readonly part: "answer"; readonly changed: Partial<DrawnAnswer>; readonly more: More }
   /** What could not be read, by the fields of the bench. */
   | { readonly part: "unread"; readonly problems: readonly InputProblem[] }
   | { readonly part: "rest"; readonly rest: EngineRest | null }

@@ -1,18 +1,24 @@
-import { type BenchWeighed, benchAnswer, weighBench } from "../../../sheets/answer/benchAnswer.ts";
+import type { Assumption } from "../../../mechanics/remedies/givenCase.ts";
+import type { Weighed } from "../../../mechanics/remedies/weigh.ts";
+import { benchFound, foundOnBench } from "../../../sheets/answer/benchFound.ts";
 import { benchName, writtenCase } from "../bench/writtenCase.ts";
 import { changedParts } from "./changedParts.ts";
-import type { DrawnAnswer, EngineReply, EngineRequest } from "./messages.ts";
+import type { AnswerRequest, DrawnAnswer, EngineReply, EngineRequest, RestRequest } from "./messages.ts";
 
-/** The engine beside the page: it reckons here, so that no tap waits for a sum. It is handed texts as they were typed and hands back text. */
-let last: BenchWeighed | null = null;
+/**
+ * The engine beside the page: it reckons here, so that no tap waits for a sum. It is handed texts as they were typed and hands back
+ * text. What weighs a port as found comes with it; what can be done about it is fetched once the first answer is given.
+ */
+const page = self as unknown as { postMessage(reply: EngineReply): void };
+
+/** The port on the bench, weighed with all that can be done about it; null where that is not known. */
+let last: { readonly weighed: Weighed; readonly ordinary: readonly Assumption[] } | null = null;
 /** The answer that the page shows; null where it shows none. */
 let shown: DrawnAnswer | null = null;
 
-const page = self as unknown as { postMessage(reply: EngineReply): void };
-
 addEventListener("message", async ({ data }: MessageEvent<EngineRequest>) => {
   try {
-    page.postMessage(await replyTo(data));
+    page.postMessage(data.part === "answer" ? await answerTo(data) : await restFor(data));
   } catch (cause) {
     last = null;
     shown = null;
@@ -20,36 +26,42 @@ addEventListener("message", async ({ data }: MessageEvent<EngineRequest>) => {
   }
 });
 
-/** What stands behind the answer; loaded apart, so that the first answer need not wait for it. */
-const behind = () => import("./behindAnswer.ts");
-
-async function replyTo(request: EngineRequest): Promise<EngineReply> {
-  if (request.part === "rest") {
-    if (!last?.ok) return { part: "rest", rest: null };
-    const { weighed, ordinary } = last;
-    const { behindAnswer } = await behind();
-    return { part: "rest", rest: behindAnswer(weighed, ordinary, request.open, request.all) };
-  }
-  const { document, places } = writtenCase(request.texts);
-  last = weighBench(document, request.today);
+async function answerTo(request: AnswerRequest): Promise<EngineReply> {
+  last = null;
+  const written = writtenCase(request.texts);
+  if (!written.ok) return unread(written.problems);
+  const read = foundOnBench(written.document, request.today);
+  if (!read.ok) return unread(read.problems.map((it) => ({ ...it, field: benchName(it.field, written.places) })));
+  if (!whole) page.postMessage(handedOver({ ...benchFound(read.found), ...nothingYet }, "coming"));
+  whole ??= await import("./wholeAnswer.ts").catch(() => null);
+  if (!whole) return { part: "answer", changed: {}, more: "not fetched" };
   // From here on the page may lose its server: what is not here yet is fetched now.
   setTimeout(() => behind().catch(() => {}));
-  if (!last.ok) {
-    shown = null;
-    return { part: "unread", problems: last.problems.map((it) => ({ ...it, field: benchName(it.field, places) })) };
-  }
-  const { weighed } = last;
-  const answer = benchAnswer(weighed);
-  // The figure does not wait for what draws it: that is loaded once there is a figure to draw.
-  if (!drawings) page.postMessage(handedOver({ ...answer, strip: null, pictures: null }, true));
-  drawings ??= await import("../../../sheets/answer/benchPictures.tsx");
-  return handedOver({ ...answer, ...drawings.benchPictures(weighed, request.tried, request.pictures) }, false);
+  const { weighed, answer } = whole.wholeAnswer(read, request);
+  last = { weighed, ordinary: read.ordinary };
+  return handedOver(answer, "all here");
 }
 
-let drawings: typeof import("../../../sheets/answer/benchPictures.tsx") | null = null;
+const nothingYet = { because: "", next: null, reasons: [], cautions: [], strip: null, pictures: null } as const;
 
-function handedOver(answer: DrawnAnswer, undrawn: boolean): EngineReply {
+let whole: typeof import("./wholeAnswer.ts") | null = null;
+
+const behind = () => import("./behindAnswer.ts");
+
+async function restFor({ open, all }: RestRequest): Promise<EngineReply> {
+  if (!last) return { part: "rest", rest: null };
+  const { weighed, ordinary } = last;
+  const { behindAnswer } = await behind();
+  return { part: "rest", rest: behindAnswer(weighed, ordinary, open, all) };
+}
+
+function unread(problems: Extract<EngineReply, { part: "unread" }>["problems"]): EngineReply {
+  shown = null;
+  return { part: "unread", problems };
+}
+
+function handedOver(answer: DrawnAnswer, more: "coming" | "all here"): EngineReply {
   const changed = changedParts(shown, answer);
   shown = answer;
-  return { part: "answer", changed, undrawn };
+  return { part: "answer", changed, more };
 }

@@ -7,6 +7,8 @@ export type Beside<Request, Reply> = {
   readonly hear: (reply: Reply) => void;
   /** Whether no further reply follows to the same request. */
   readonly isLast: (reply: Reply) => boolean;
+  /** Whether it said that it lacks what it will never get: a browser asks once for a part of a script, and remembers that it failed. */
+  readonly isLame?: (reply: Reply) => boolean;
   /** Of what waits, the kind of the lowest number goes first. */
   readonly kindOf: (request: Request) => number;
   /** Says that a request came to nothing. */
@@ -36,15 +38,20 @@ export function beside<Request, Reply>(of: Beside<Request, Reply>): (request: Re
   function started(): Worker {
     const made = of.start();
     made.addEventListener("message", ({ data }: MessageEvent<Reply>) => {
+      if (of.isLame?.(data)) letGo(made);
       if (of.isLast(data)) queue.done();
       of.hear(data);
     });
     made.addEventListener("error", ({ message }) => {
-      made.terminate();
-      worker = null;
+      letGo(made);
       if (asked !== null) of.failed(asked, message);
       queue.done();
     });
     return made;
+  }
+
+  function letGo(made: Worker): void {
+    made.terminate();
+    worker = null;
   }
 }

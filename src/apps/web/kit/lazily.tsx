@@ -2,14 +2,17 @@ import { useSignal } from "@preact/signals";
 import type { ComponentType } from "preact";
 import { useEffect } from "preact/hooks";
 
-/** A page whose script is fetched when it is first opened; where that fails the page says so, and a tap tries again. */
+/**
+ * A page whose script is fetched when it is first opened; where that fails the page says so, and a tap opens all of it again: a
+ * browser asks once for a script, and remembers that it failed.
+ */
 export function lazily(load: () => Promise<ComponentType>): ComponentType {
   let known: ComponentType | null = null;
   return function Lazy() {
     const page = useSignal(known);
     const failed = useSignal(false);
-    const fetched = (): void => {
-      failed.value = false;
+    useEffect(() => {
+      if (known) return;
       load().then(
         (it) => {
           known = it;
@@ -19,9 +22,6 @@ export function lazily(load: () => Promise<ComponentType>): ComponentType {
           failed.value = true;
         },
       );
-    };
-    useEffect(() => {
-      if (!known) fetched();
     }, []);
     const Page = page.value;
     if (Page) return <Page />;
@@ -29,7 +29,7 @@ export function lazily(load: () => Promise<ComponentType>): ComponentType {
     return (
       <p class="begin" role="alert">
         This bench could not be fetched. What you typed elsewhere is kept.
-        <button type="button" class="plain" onClick={fetched}>
+        <button type="button" class="plain" onClick={() => location.reload()}>
           Try again
         </button>
       </p>
