@@ -29,11 +29,7 @@ const vulgar: Readonly<Record<string, string>> = {
  * refused. "7/16" and "1 1/2" are read as fractions. Powers of ten ("1e3") are not read.
  */
 export function numberAtStart(text: string): NumberRead {
-  const plainText = text
-    .trim()
-    .replace(/^[−–]/, "-")
-    .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgar[sign]} `)
-    .trim();
+  const plainText = inPlainSigns(text.trim());
   if (plainText === "") return refused({ type: "empty" });
   const fraction =
     plainText.includes("/") && /^([+-]?)(?:(\d+)(?: +|-))?(\d+)\s*\/\s*(\d+)(?![\d.,])\s*(.*)$/s.exec(plainText);
@@ -41,11 +37,19 @@ export function numberAtStart(text: string): NumberRead {
   const decimal = /^([+-]?[\d.,'’\u00a0\u202f]*\d[.,]?)(?:\s(?=\d)|\s*)(.*)$/s.exec(plainText);
   if (!decimal) return refused({ type: "not a number" });
   const [, digits = "", rest = ""] = decimal;
-  if (/^\d/.test(rest) || /['’\u00a0\u202f]/.test(digits) || (digits.match(/[.,]/g) ?? []).length > 1)
-    return refused({ type: "several separators" });
-  if (/^[eE][+-]?\d/.test(rest) || !/\d/.test(digits)) return refused({ type: "not a number" });
+  if (/^\d/.test(rest) || !/^[+-]?\d*[.,]?\d*$/.test(digits)) return refused({ type: "several separators" });
+  if (/^[eE][+-]?\d/.test(rest)) return refused({ type: "not a number" });
   return finite(Number(digits.replace(",", ".")), rest);
 }
+
+/** A minus that is a dash as the sign of the keyboard, and vulgar fractions as what stands for them. */
+const inPlainSigns = (text: string): string =>
+  /[−–¼½¾⅛⅜⅝⅞]/.test(text)
+    ? text
+        .replace(/^[−–]/, "-")
+        .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${vulgar[sign]} `)
+        .trim()
+    : text;
 
 /** Whether a text is written as a fraction, which only some units are read in. */
 export const isFraction = (text: string): boolean => /[¼½¾⅛⅜⅝⅞]|\d\s*\/\s*\d/.test(text);
