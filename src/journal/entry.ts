@@ -46,12 +46,25 @@ export const inJournalOrder = (a: Entry, b: Entry): number =>
  *
  * Two entries are the same if and only if these texts are: a store compares them to tell a repetition from a fork.
  */
-export const bodyOf = (entry: Entry): string => JSON.stringify(entry, sorted);
+export const bodyOf = (entry: Entry): string => JSON.stringify(isSorted(entry) ? entry : sorted(entry));
 
-function sorted(_: string, value: unknown): unknown {
-  if (typeof value !== "object" || value === null || Array.isArray(value)) return value;
+function isSorted(value: unknown): boolean {
+  if (typeof value !== "object" || value === null) return true;
+  if (Array.isArray(value)) return value.every(isSorted);
+  let before = "";
+  for (const key of Object.keys(value)) {
+    if (key < before || !isSorted((value as Record<string, unknown>)[key])) return false;
+    before = key;
+  }
+  return true;
+}
+
+function sorted(value: unknown): unknown {
+  if (typeof value !== "object" || value === null) return value;
+  if (Array.isArray(value)) return value.map(sorted);
   const from = value as Record<string, unknown>;
-  const to: Record<string, unknown> = Object.create(null);
-  for (const key of Object.keys(from).sort()) to[key] = from[key];
+  // An object without a prototype takes several times as long, and only one that has this key needs it.
+  const to: Record<string, unknown> = Object.hasOwn(from, "__proto__") ? Object.create(null) : {};
+  for (const key of Object.keys(from).sort()) to[key] = sorted(from[key]);
   return to;
 }
