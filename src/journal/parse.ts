@@ -2,10 +2,13 @@ import type * as z from "zod/mini";
 import { type Entry, entrySchema } from "./entry.ts";
 import { type EntryProblem, MalformedEntry } from "./refusals.ts";
 
-/** The entry in `document`. @throws MalformedEntry that names every field which is not as it has to be. */
+/**
+ * The entry in `document`, made anew of what was checked, so that nothing else comes along (as a key `__proto__`, which the
+ * schemas pass by). @throws MalformedEntry that names every field which is not as it has to be.
+ */
 export function entryFrom(document: unknown): Entry {
   const read = entrySchema.safeParse(document);
-  if (read.success) return document as Entry;
+  if (read.success) return read.data as Entry;
   throw new MalformedEntry(placeOf(document), problemsOf(read.error));
 }
 
