@@ -9,10 +9,11 @@ export type RunEach = (sql: string, rows: readonly (readonly unknown[])[]) => Pr
 /**
  * The little that a database has to offer a store: statements, and transactions that nothing else gets in between.
  *
- * What `transaction` did is on the disk for good once it answers. Its tables refuse changes and removals themselves.
+ * What `transaction` did is on the disk for good once it answers. Its work is given a mark, another one whenever anybody else
+ * wrote: what was read under the same mark still holds. Its tables refuse changes and removals themselves.
  */
 export interface Database {
   readonly query: Run;
-  transaction<Result>(work: (run: Run, each: RunEach) => Promise<Result>): Promise<Result>;
+  transaction<Result>(work: (run: Run, each: RunEach, mark: unknown) => Promise<Result>): Promise<Result>;
   close(): Promise<void>;
 }

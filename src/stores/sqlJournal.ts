@@ -1,6 +1,6 @@
 import { type Bodied, handedOver, newOf } from "../journal/admission.ts";
 import { type Entry, inJournalOrder } from "../journal/entry.ts";
-import type { DeviceId, WorkshopId } from "../journal/facts/ids.ts";
+import type { DeviceId, JobId, WorkshopId } from "../journal/facts/ids.ts";
 import { type Heads, type JournalStore, lastOf } from "../journal/store.ts";
 import { compiledEntryFrom } from "./compiledEntry.ts";
 import type { Database, Row, Run } from "./database.ts";
@@ -9,11 +9,14 @@ import type { Database, Row, Run } from "./database.ts";
  * The journal of one workshop in a database that may hold several.
  *
  * Adds that arrive while the disk is busy are committed together: one wait for the disk serves them all, each is still kept
- * or refused by itself, and each answers only after the commit.
+ * or refused by itself, and each answers only after the commit. A workshop has one such journal on a database: it remembers
+ * where each device stands, for as long as nobody else writes.
  */
 export function sqlJournal(database: Database, workshop: WorkshopId): JournalStore {
   let waiting: Waiting[] = [];
   let flushing: Promise<void> | null = null;
+  const places = new Map<DeviceId, Place>();
+  let placesAt: unknown = null;
 
   return {
     async add(entries) {
@@ -50,70 +53,64 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
     const group = waiting;
     waiting = [];
     try {
-      const refusals = await database.transaction(async (run, each) => {
-        const kept: Kept = { devices: new Map(), rows: [] };
-        const faults: unknown[] = [];
-        for (const { handed } of group) faults.push(await refusalOf(handed, kept, run));
-        await each(insert, kept.rows);
-        return faults;
-      });
+      const refusals = await added(group);
       for (const [i, { kept, refused }] of group.entries()) {
         if (refusals[i] === undefined) kept();
         else refused(refusals[i]);
       }
     } catch (trouble) {
+      places.clear();
       for (const { refused } of group) refused(trouble);
     }
     flushing = waiting.length > 0 ? nextTurn().then(flush) : null;
   }
 
-  /** Puts what one add brings to the rows that are to be kept, all of it or none; undefined, or why none of it may be. */
-  async function refusalOf(handed: Waiting["handed"], kept: Kept, run: Run): Promise<unknown> {
-    const added: Bodied[] = [];
-    try {
-      for (const [device, own] of handed) {
-        let known = kept.devices.get(device);
-        if (!known) {
-          known = { ...(await headIn(device, run)), bodies: new Map() };
-          kept.devices.set(device, known);
+  /** Keeps what may be kept of a group; for each add undefined, or why none of it may be. */
+  function added(group: readonly Waiting[]): Promise<readonly unknown[]> {
+    return database.transaction(async (run, each, mark) => {
+      if (mark !== placesAt) places.clear();
+      placesAt = mark;
+      const rows: EntryRow[] = [];
+      const refusals: unknown[] = [];
+      for (const { handed } of group) {
+        const before = rows.length;
+        try {
+          for (const [device, own] of handed) {
+            const { last, clock } = places.get(device) ?? (await placeOf(device, run));
+            const again = (own[0]?.entry.number ?? 0) <= last;
+            const bodies = again ? await textsOf(device, own, rows, run) : none;
+            for (const { entry, body } of newOf(own, { last, clock, bodies }))
+              rows.push([workshop, device, entry.number, entry.clock, entry.job, body]);
+          }
+          for (const [, device, last, clock] of rows.slice(before)) places.set(device, { last, clock });
+          refusals.push(undefined);
+        } catch (refusal) {
+          if (!(refusal instanceof Error && refusal.name.startsWith("Journal"))) throw refusal;
+          rows.length = before;
+          refusals.push(refusal);
         }
-        const { last, clock } = known;
-        const again = (own[0]?.entry.number ?? 0) <= last;
-        const bodies = again ? await bodiesAgain(device, own, known, run) : none;
-        added.push(...newOf(own, { last, clock, bodies }));
       }
-    } catch (refusal) {
-      if (refusal instanceof Error && refusal.name.startsWith("Journal")) return refusal;
-      throw refusal;
-    }
-    for (const { entry, body } of added) {
-      const { device, number, clock, job } = entry;
-      kept.rows.push([workshop, device, number, clock, job, body]);
-      const known = kept.devices.get(device);
-      if (!known) continue;
-      known.bodies.set(number, body);
-      known.last = number;
-      known.clock = clock;
-    }
-    return undefined;
+      await each(insert, rows);
+      return refusals;
+    });
   }
 
-  async function headIn(device: DeviceId, run: Run): Promise<Head> {
+  /** Where a device stands by what the database holds, remembered from now on. */
+  async function placeOf(device: DeviceId, run: Run): Promise<Place> {
     const [head] = await run(headOf, [workshop, device]);
-    return { last: Number(head?.["number"] ?? 0), clock: Number(head?.["clock"] ?? 0) };
+    const place = { last: Number(head?.["number"] ?? 0), clock: Number(head?.["clock"] ?? 0) };
+    places.set(device, place);
+    return place;
   }
 
   /** The texts of what was handed over and is held already, on the disk or by an add of the same group. */
-  async function bodiesAgain(device: DeviceId, own: readonly Bodied[], { bodies }: KeptOfDevice, run: Run) {
+  async function textsOf(device: DeviceId, own: readonly Bodied[], rows: readonly EntryRow[], run: Run) {
     const [from, to] = [own[0]?.entry.number ?? 0, own.at(-1)?.entry.number ?? 0];
-    const again = new Map<number, string>();
-    for (const row of await run(between, [workshop, device, from, to]))
-      again.set(Number(row["number"]), String(row["body"]));
-    for (const { entry } of own) {
-      const body = bodies.get(entry.number);
-      if (body !== undefined) again.set(entry.number, body);
-    }
-    return again;
+    const texts = new Map<number, string>();
+    for (const { number, body } of await run(between, [workshop, device, from, to]))
+      texts.set(Number(number), String(body));
+    for (const [, of, number, , , body] of rows) if (of === device) texts.set(number, body);
+    return texts;
   }
 
   async function headsOf(run: Run): Promise<Heads> {
@@ -123,16 +120,16 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
 }
 
 /** The number and clock of a device's last entry, 0 for none. */
-type Head = { readonly last: number; readonly clock: number };
+type Place = { readonly last: number; readonly clock: number };
 
-/** What a group of adds comes to before it is written. */
-type Kept = {
-  readonly devices: Map<DeviceId, KeptOfDevice>;
-  readonly rows: (readonly unknown[])[];
-};
-
-/** Where a device stands within the group, and the texts that the group brings of it. */
-type KeptOfDevice = { last: number; clock: number; readonly bodies: Map<number, string> };
+type EntryRow = readonly [
+  workshop: WorkshopId,
+  device: DeviceId,
+  number: number,
+  clock: number,
+  job: JobId | null,
+  body: string,
+];
 
 const none: ReadonlyMap<number, string> = new Map();
 

@@ -47,6 +47,9 @@ export function sqliteFile(path: string, access: Access): Database {
       for (const row of rows) does(sql, row);
     });
 
+  // It changes with what other connections commit, and with nothing else (sqlite.org/pragma.html#pragma_data_version).
+  const mark = (): unknown => (preparedOf("pragma data_version").get() as Row)["data_version"];
+
   // One connection: a reader that came in between would see what is not committed yet.
   let last: Promise<unknown> = Promise.resolve();
   const alone = <Result>(work: () => Promise<Result>): Promise<Result> => {
@@ -61,7 +64,7 @@ export function sqliteFile(path: string, access: Access): Database {
       alone(async () => {
         troubled(() => does("begin immediate", []));
         try {
-          const result = await work(run, each);
+          const result = await work(run, each, troubled(mark));
           troubled(() => does("commit", []));
           return result;
         } catch (fault) {

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DatabaseSync } from "@photostructure/sqlite";
 import { afterAll, describe, expect, test } from "vitest";
-import type { Entry } from "../../src/journal/entry.ts";
+import { bodyOf, type Entry } from "../../src/journal/entry.ts";
 import type { Trouble } from "../../src/journal/storeTrouble.ts";
 import { sqliteFile } from "../../src/stores/sqliteFile.ts";
 import { sqliteJournal } from "../../src/stores/sqliteJournal.ts";
@@ -75,6 +75,23 @@ describe("SQLite", () => {
     expect(() => other.exec(sql)).toThrow();
     other.close();
     expect(await store.since(none)).toEqual([note("bench", 1, 1)]);
+    await store.close();
+  });
+
+  test("goes by what another program wrote in the meantime, not by what it remembers", async () => {
+    const path = fresh();
+    const { store, cards } = sqliteJournal(path, workshop, "write");
+    await store.add([note("bench", 1, 1)]);
+    const other = new DatabaseSync(path);
+    const insert = other.prepare("insert into entry values (?1, ?2, ?3, ?4, ?5, ?6)");
+    for (const it of [note("bench", 2, 5), note("phone", 1, 6)])
+      insert.run(it.workshop, it.device, it.number, it.clock, it.job, bodyOf(it));
+    other.close();
+    await cards.put([{ owner: "o-1", name: "Sefa", plates: [], clock: 1, device: "bench" } as never]);
+    await expect(store.add([note("bench", 2, 2)])).rejects.toThrow("a different entry bench/2");
+    await expect(store.add([note("bench", 3, 5)])).rejects.toThrow("the clock of bench/3");
+    await store.add([note("bench", 2, 5), note("bench", 3, 7), note("phone", 2, 7)]);
+    expect(await store.heads()).toEqual({ bench: 3, phone: 2 });
     await store.close();
   });
 
