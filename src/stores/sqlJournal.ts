@@ -19,14 +19,13 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
   let placesAt: unknown = null;
 
   return {
-    async add(entries) {
-      const handed = handedOver(workshop, entries, compiledEntryFrom);
-      if (handed.size === 0) return;
-      await new Promise<void>((kept, refused) => {
+    add: (entries) =>
+      new Promise((kept, refused) => {
+        const handed = handedOver(workshop, entries, compiledEntryFrom);
+        if (handed.size === 0) return kept();
         waiting.push({ handed, kept, refused });
         flushing ??= nextTurn().then(flush);
-      });
-    },
+      }),
 
     ofJob: async (job) => entriesIn(await database.query(ofJob, [workshop, job])),
 
@@ -54,10 +53,10 @@ export function sqlJournal(database: Database, workshop: WorkshopId): JournalSto
     waiting = [];
     try {
       const refusals = await added(group);
-      for (const [i, { kept, refused }] of group.entries()) {
+      group.forEach(({ kept, refused }, i) => {
         if (refusals[i] === undefined) kept();
         else refused(refusals[i]);
-      }
+      });
     } catch (trouble) {
       places.clear();
       for (const { refused } of group) refused(trouble);
