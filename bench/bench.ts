@@ -53,7 +53,7 @@ type JournalPace = { readonly appends: readonly AppendSpeed[]; readonly sheets: 
 
 function journalLines({ appends, sheets }: JournalPace): string[] {
   return [
-    "Appends to the journal, and plain inserts of the same into SQLite at the same durability beside them",
+    "Appends to the journal, and plain inserts of the same into SQLite at the same durability beside them, both warm",
     table(["appends", "entries/s", "plain/s", "ratio"], appends.map(appendRow)),
     "",
     "Pictures on a long journal",
