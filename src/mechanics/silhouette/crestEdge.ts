@@ -1,4 +1,4 @@
-import { hannReference, lockedIn } from "./lockIn.ts";
+import { type Complex, evenReference, lockedIn } from "./lockIn.ts";
 import { rowsBetween, type Strip } from "./strip.ts";
 
 /** Where, across a strip, the crests end on one side of one segment. */
@@ -15,9 +15,16 @@ export type CrestEdge = {
   readonly overNoise: number;
 };
 
-/** How strongly each row of a segment repeats, over all colours. */
+/**
+ * How strongly each row of a segment repeats, over all colours; below 0 where what one period has and what the next one
+ * has cancel out, as noise does half of the time.
+ */
 export type Amplitudes = { readonly s: number; readonly at: Float64Array };
 
+/**
+ * From what periods that do not overlap have in common, not from what each has: the rim of a finger is loud in one of them
+ * and absent from the next.
+ */
 export function amplitudes(
   strip: Strip,
   signal: readonly Float32Array[],
@@ -25,17 +32,30 @@ export function amplitudes(
   from: number,
   to: number,
 ): Amplitudes {
-  const reference = hannReference(strip, period, from, to);
+  const halves = Math.max(2, Math.floor((2 * (to - from)) / period + 0.02));
+  const references = Array.from({ length: halves - 1 }, (_, i) =>
+    evenReference(strip, period, from + (i * period) / 2, from + (i / 2 + 1) * period),
+  );
   const at = new Float64Array(strip.rows);
   for (let row = 0; row < strip.rows; row++) {
     let square = 0;
-    for (const plane of signal) {
-      const [re, im] = lockedIn(plane, row * strip.columns, reference);
-      square += re * re + im * im;
-    }
-    at[row] = Math.sqrt(square);
+    for (const plane of signal)
+      square += inCommon(references.map((reference) => lockedIn(plane, row * strip.columns, reference)));
+    at[row] = Math.sign(square) * Math.sqrt(Math.abs(square));
   }
   return { s: (from + to) / 2, at: smoothed(at) };
+}
+
+/** The mean product of the amplitudes of two windows, over all pairs that do not overlap; of one with itself where none do. */
+function inCommon(seen: readonly Complex[]): number {
+  let [sum, pairs] = [0, 0];
+  for (let i = 0; i < seen.length; i++)
+    for (let j = seen.length < 3 ? i : i + 2; j < seen.length; j++) {
+      const [[a, b], [c, d]] = [seen[i] as Complex, seen[j] as Complex];
+      sum += a * c + b * d;
+      pairs++;
+    }
+  return sum / pairs;
 }
 
 /**
@@ -143,7 +163,7 @@ function greatest(strip: Strip, at: Float64Array, nearest: number, farthest: num
 
 /** The lower quartile of the rows farther out than the search goes, both sides together. */
 function noiseBeyond(strip: Strip, at: Float64Array, farthest: number): number {
-  const outside = Array.from(at).filter((_, row) => Math.abs(strip.x0 + row * strip.step) > farthest * 0.98);
+  const outside = Array.from(at, Math.abs).filter((_, row) => Math.abs(strip.x0 + row * strip.step) > farthest * 0.98);
   outside.sort((a, b) => a - b);
   return outside[Math.floor(outside.length / 4)] ?? 0;
 }

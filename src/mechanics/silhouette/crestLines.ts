@@ -18,12 +18,13 @@ export type CrestLines = {
 /**
  * The lines through the edges of both sides. A single bad segment would tilt one line by several per cent of the width,
  * so the growth of the diameter has a prior about 0: a tight one, and a loose one that is believed only where six edges
- * or more speak for a taper thread. `uncertainty` is what an edge may be off by, pixels.
+ * or more speak for a taper thread. `uncertainty` is what an edge may be off by, pixels, `slopePrior` the slope that the axis
+ * may still have.
  */
-export function crestLines(edges: readonly CrestEdge[], uncertainty: number): CrestLines {
-  const parallel = fitted(edges, uncertainty, 0.025);
+export function crestLines(edges: readonly CrestEdge[], uncertainty: number, slopePrior: number): CrestLines {
+  const parallel = fitted(edges, uncertainty, slopePrior, 0.025);
   if (edges.length < 6) return parallel;
-  const free = fitted(edges, uncertainty, 0.09);
+  const free = fitted(edges, uncertainty, slopePrior, 0.09);
   return Math.abs(free.taper) > LEAST_TAPER && free.scatter < BETTER * parallel.scatter ? free : parallel;
 }
 
@@ -33,14 +34,14 @@ export const LEAST_TAPER = 0.035;
 /** Lines that may diverge always fit a little better; a taper thread is missed by parallel ones plainly. */
 const BETTER = 0.7;
 
-function fitted(edges: readonly CrestEdge[], uncertainty: number, taperPrior: number): CrestLines {
+function fitted(edges: readonly CrestEdge[], uncertainty: number, slopePrior: number, taperPrior: number): CrestLines {
   let weights = edges.map(() => 1);
-  let found = solved(edges, weights, uncertainty, taperPrior);
+  let found = solved(edges, weights, uncertainty, slopePrior, taperPrior);
   for (let round = 0; round < 8; round++) {
     const off = edges.map((it) => missed(it, found));
     const scale = Math.max(0.5 * uncertainty, 1.48 * quantile(off.map(Math.abs), 0.5));
     weights = off.map((it) => 1 / (1 + (it / (2 * scale)) ** 2));
-    found = solved(edges, weights, uncertainty, taperPrior);
+    found = solved(edges, weights, uncertainty, slopePrior, taperPrior);
   }
   const off = edges.map((it) => missed(it, found) ** 2);
   const total = weights.reduce((sum, it) => sum + it, 0);
@@ -58,6 +59,7 @@ function solved(
   edges: readonly CrestEdge[],
   weights: readonly number[],
   uncertainty: number,
+  slopePrior: number,
   taperPrior: number,
 ): Lines {
   const normal = Array.from({ length: 4 }, () => new Float64Array(5));
@@ -70,7 +72,7 @@ function solved(
       line[4] = (line[4] as number) + w * distance;
     }
   });
-  for (const [at, prior] of [[2, 0.08] as const, [3, taperPrior] as const]) {
+  for (const [at, prior] of [[2, slopePrior] as const, [3, taperPrior] as const]) {
     const line = normal[at] as Float64Array;
     line[at] = (line[at] as number) + (uncertainty / prior) ** 2;
   }

@@ -24,11 +24,15 @@ export function foundThread(photo: Photo): ThreadReading | null {
   const small = photo.shrunk(SEARCHED);
   const smaller = halved(small);
   const search = searching(photo);
-  for (const planes of [small, smaller])
+  for (const planes of [small, smaller]) {
+    let tried = 0;
     for (const place of linedPlaces(planes)) {
       const guess = linesAround(planes, place);
-      if (guess && guess.halfLength > LEAST_LINES * guess.period && search.enough(guess)) return search.best();
+      if (!guess || guess.halfLength < LEAST_LINES * guess.period) continue;
+      if (search.enough(guess)) return search.best();
+      if (++tried === MOST_PLACES) break;
     }
+  }
   if (search.fair()) return search.best();
   for (const it of unlikeEachOther(standingOut(smaller)))
     for (const { frame, halfLength, halfWidth } of [it, acrossIt(it)]) {
@@ -72,6 +76,7 @@ function sameStanding(a: Standing, b: Standing): boolean {
 
 /** Long side of the picture that a thread is looked for in, pixels. */
 const SEARCHED = 800;
+const MOST_PLACES = 5;
 const MOST_GUESSES = 8;
 /** A single edge answers as a wave over fewer than twice as many periods. */
 const LEAST_LINES = 1.6;

@@ -48,7 +48,7 @@ export function linesAround(planes: Planes, { x, y, kx, ky }: LinedPlace): Threa
 }
 
 /** How far from a place, in pixels, the strongest point may lie. */
-const NEAR = 40;
+const NEAR = 28;
 
 /** Cosine and sine of `k` cycles a pixel at each of `count` pixels. */
 function turning(k: number, count: number): readonly [Float64Array, Float64Array] {

@@ -11,7 +11,7 @@ export type LinedPlace = {
   readonly score: number;
 };
 
-/** Places where the picture is striped, the clearest first, at most four: far apart, or with other lines. */
+/** Places where the picture is striped, the clearest first, at most ten: far apart, or with other lines. */
 export function linedPlaces(planes: Planes): readonly LinedPlace[] {
   const tiles = busyTiles(planes);
   const transform = fourierTransform(TILE);
@@ -42,7 +42,7 @@ export function linedPlaces(planes: Planes): readonly LinedPlace[] {
 const TILE = 64;
 const STRIDE = 20;
 const MOST_TILES = 260;
-const MOST_PLACES = 4;
+const MOST_PLACES = 10;
 /** Cycles a tile: fewer are shading, more are grain. */
 const LEAST_CYCLES = 3;
 const MOST_CYCLES = 20;

@@ -107,17 +107,18 @@ export const plausiblePeriod = (period: number, width: number): boolean =>
 const possible = ({ period, halfWidth }: ThreadGuess): boolean =>
   plausiblePeriod(period, 2 * halfWidth) && period >= 3.5;
 
-/** Where the rim is looked for, as shares of the half width that was guessed, and how like each other turns must be. */
+/** Where the rim is looked for, as shares of the half width that was guessed, how like each other turns must be, and how far the axis may be off. */
 type Searched = {
   readonly turns: number;
   readonly nearest: number;
   readonly farthest: number;
   readonly leastSimilar: number;
+  readonly slope: number;
 };
 
 /** At a first look the width is hardly known; and turns less like each other than that never came to a reading. */
-const wide: Searched = { turns: 1.25, nearest: 0.5, farthest: 1.6, leastSimilar: 0.55 };
-const narrow: Searched = { turns: 1.08, nearest: 0.75, farthest: 1.22, leastSimilar: 0 };
+const wide: Searched = { turns: 1.25, nearest: 0.5, farthest: 1.6, leastSimilar: 0.55, slope: 0.08 };
+const narrow: Searched = { turns: 1.08, nearest: 0.75, farthest: 1.22, leastSimilar: 0, slope: 0.03 };
 
 function tracedOnce({ strip, signal }: Laid, guess: ThreadGuess, searched: Searched): TracedThread | null {
   const { period, halfWidth } = guess;
@@ -128,7 +129,7 @@ function tracedOnce({ strip, signal }: Laid, guess: ThreadGuess, searched: Searc
   const repeats = again ? strip.raw.map((plane) => repeating(strip, plane, refined)) : signal;
   const farthest = Math.min(-strip.x0 - 0.35 * period, searched.farthest * halfWidth + 0.35 * period);
   const segments = segmentsAlong(strip, repeats, refined, region, [searched.nearest * halfWidth, farthest]);
-  const found = straightRun(segments, region, refined);
+  const found = straightRun(segments, region, refined, searched.slope);
   if (!found) return null;
   const { edges, lines } = found;
   if (lines.left + lines.right <= 0 || !plausiblePeriod(refined, lines.left + lines.right)) return null;
@@ -160,7 +161,7 @@ function segmentsAlong(
  * The crest lines of a region; where its edges do not lie on lines, those of the longest run of segments whose do: a
  * finger or a washer hides the crests of some turns, and the turns are seen all the same.
  */
-function straightRun(segments: readonly Segment[], region: ThreadedRegion, period: number) {
+function straightRun(segments: readonly Segment[], region: ThreadedRegion, period: number, slopePrior: number) {
   const tolerance = 0.04 * period + 0.3;
   let best: { span: Span; edges: readonly CrestEdge[]; lines: CrestLines; score: number } | null = null;
   for (let length = segments.length; length >= Math.min(2, segments.length); length--)
@@ -176,6 +177,7 @@ function straightRun(segments: readonly Segment[], region: ThreadedRegion, perio
       const lines = crestLines(
         edges.map((it) => ({ ...it, s: it.s - middle })),
         0.05 * period + 0.3,
+        slopePrior,
       );
       const score = Math.log(Math.max(tolerance, lines.scatter) / tolerance) - 0.9 * Math.log((to - from) / period);
       if (!best || score < best.score) best = { span: { from, to }, edges, lines, score };
