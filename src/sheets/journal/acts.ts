@@ -1,11 +1,13 @@
 import type { Fact } from "../../journal/facts/fact.ts";
 import type { PortState } from "../../journal/job/portSheet.ts";
 import type { FluidState } from "../../journal/job/unitSheet.ts";
-import type { ActName, PortActName, UnitActName } from "../words/actWords.ts";
+import type { ActName, GroupName, PortActName, UnitActName } from "../words/actWords.ts";
 import type { About, Act } from "./act.ts";
 import { afterActs } from "./afterActs.ts";
+import { decisionActs } from "./decisionActs.ts";
 import { machineActs } from "./machineActs.ts";
 import { portActs } from "./portActs.ts";
+import { repairActs } from "./repairActs.ts";
 import { unitActs } from "./unitActs.ts";
 import { workshopActs } from "./workshopActs.ts";
 
@@ -13,6 +15,8 @@ const acts: Readonly<Record<ActName, Act>> = {
   ...portActs,
   ...unitActs,
   ...machineActs,
+  ...decisionActs,
+  ...repairActs,
   ...afterActs,
   ...workshopActs,
 };
@@ -49,39 +53,54 @@ const firstAtUnit: Readonly<Record<FluidState, readonly UnitActName[]>> = {
   "level checked": ["level"],
 };
 
-/** The taps of a machine in the bay come first, and those of one that has gone where a look is due. */
-const ofMachine: readonly ActName[] = ["found", "note", "paper", "released", "left", "nearMiss", "done"];
-const afterLeaving: readonly ActName[] = ["looked", "notReached", "planned"];
+/** All that is written of a port, a unit or a machine, by what it is about; a group begins with what is done first. */
+const groups = {
+  port: {
+    hands: [
+      ...(["loose", "stuck", "out", "washersOut", "washersIn", "byHand", "torqued", "letGo", "dry"] as const),
+      ...(["checked", "closed", "held", "holdEnded"] as const),
+    ],
+    thread: ["found", "asked", "turns"],
+    repair: ["offered", "decided", "prepared", "repaired", "cure", "tagged", "warned"],
+    after: ["cameBack"],
+  },
+  unit: { fluid: ["drained", "filled", "level", "drawn"] },
+  machine: {
+    machine: ["found", "note", "paper", "released", "left", "nearMiss", "done"],
+    after: ["looked", "notReached", "planned"],
+  },
+  workshop: {},
+} as const satisfies Readonly<Record<About["type"], { readonly [G in GroupName]?: readonly ActName[] }>>;
 
-export type Offered = { readonly first: readonly ActName[]; readonly more: readonly ActName[] };
+export type Offered = {
+  readonly first: readonly ActName[];
+  readonly more: readonly { readonly group: GroupName; readonly acts: readonly ActName[] }[];
+};
 
 /** What may be written down of a port, unit or machine as it stands, the likeliest first. */
 export function offered(
   about: About["type"],
   state: PortState | FluidState | "cap" | "held for now" | "gone" | null,
 ): Offered {
+  const first = firstOf(about, state);
+  const behind = Object.entries(groups[about]) as [GroupName, readonly ActName[]][];
+  const more = behind.map(([group, all]) => ({ group, acts: all.filter((it) => !first.includes(it)) }));
+  return { first, more: more.filter(({ acts: all }) => all.length > 0) };
+}
+
+function firstOf(about: About["type"], state: Parameters<typeof offered>[1]): readonly ActName[] {
   switch (about) {
     case "port":
       // A cap opens by hand every day: nothing about it comes first.
-      return split(state === "held for now" ? ["holdEnded"] : state === "cap" ? [] : firstAtPort[state as PortState], [
-        ...(Object.keys(portActs) as PortActName[]),
-        "cameBack",
-      ]);
+      return state === "held for now" ? ["holdEnded"] : state === "cap" ? [] : firstAtPort[state as PortState];
     case "unit":
-      return split(firstAtUnit[state as FluidState], Object.keys(unitActs) as UnitActName[]);
+      return firstAtUnit[state as FluidState];
     case "machine":
-      return split(state === "gone" ? [...afterLeaving, "note"] : ofMachine.slice(0, 4), [
-        ...ofMachine,
-        ...afterLeaving,
-      ]);
+      // Of one that has gone the looks come first.
+      return state === "gone" ? [...groups.machine.after, "note"] : groups.machine.machine.slice(0, 4);
     case "workshop":
-      return split(["open"], ["person", "wrench"]);
+      return ["open", "person", "wrench"];
     default:
       return about satisfies never;
   }
 }
-
-const split = (first: readonly ActName[], all: readonly ActName[]): Offered => ({
-  first,
-  more: all.filter((it) => !first.includes(it)),
-});

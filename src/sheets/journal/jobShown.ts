@@ -10,7 +10,7 @@ import type { PortNoted } from "../../journal/shop/machines.ts";
 import type { Shop } from "../../journal/shop/shop.ts";
 import { standingOf } from "../../journal/views/standing.ts";
 import { levelsWith } from "../../mechanics/tables/levels.ts";
-import { type ActName, actTitles } from "../words/actWords.ts";
+import { type ActName, actTitles, groupTitles } from "../words/actWords.ts";
 import { dueThingSentence } from "../words/dueThingWords.ts";
 import { evidenceWords } from "../words/evidenceWords.ts";
 import { aboutWhat, factSentence } from "../words/factSentences.ts";
@@ -32,7 +32,7 @@ export type Subject = {
   readonly wall: PortOnWall | null;
   readonly state: string | null;
   readonly first: readonly ActTap[];
-  readonly more: readonly ActTap[];
+  readonly more: readonly { readonly title: string; readonly taps: readonly ActTap[] }[];
 };
 
 /** A line of the log. */
@@ -158,7 +158,7 @@ function subject(
     wall: (about.type === "port" && ports.find(({ port }) => port === about.port)) || null,
     state: unit ? `${unit.state}${unit.stop ? `; STOP: ${unit.stop}` : ""}` : null,
     first: first.map(tap),
-    more: more.map(tap),
+    more: more.map(({ group, acts }) => ({ title: groupTitles[group], taps: acts.map(tap) })),
   };
 }
 

@@ -23,10 +23,19 @@ export type PortActName =
   | "found";
 export type UnitActName = "drained" | "filled" | "level" | "drawn";
 export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done";
+export type DecisionActName = "offered" | "decided";
+export type RepairActName = "prepared" | "repaired" | "tagged" | "warned";
 /** What is written once the machine has gone. */
 export type AfterActName = "looked" | "notReached" | "planned" | "cameBack";
 export type WorkshopActName = "open" | "person" | "wrench";
-export type ActName = PortActName | UnitActName | MachineActName | AfterActName | WorkshopActName;
+export type ActName =
+  | PortActName
+  | UnitActName
+  | MachineActName
+  | DecisionActName
+  | RepairActName
+  | AfterActName
+  | WorkshopActName;
 
 /** The word on the tap, past tense: it is written down once it is done. */
 export const actTitles: Readonly<Record<ActName, string>> = {
@@ -57,6 +66,12 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   released: "Released",
   left: "Left not running",
   done: "Job closed",
+  offered: "Ways offered",
+  decided: "Owner decided",
+  prepared: "Made dry",
+  repaired: "Repaired",
+  tagged: "Tag hung",
+  warned: "For the next hand",
   looked: "Looked again",
   notReached: "Not reached",
   planned: "Look again planned",
@@ -65,6 +80,17 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   person: "Add a name",
   wrench: "Add a wrench",
 };
+
+/** What stands over the taps that lie behind the first ones. */
+export const groupTitles = {
+  hands: "Plug and washers",
+  thread: "The thread",
+  repair: "Repair",
+  fluid: "Fluid",
+  machine: "Machine",
+  after: "Afterwards",
+} as const;
+export type GroupName = keyof typeof groupTitles;
 
 const minding = (...cautions: readonly Caution[]): readonly string[] => cautions.map((it) => cautionSentences[it]);
 
@@ -84,6 +110,11 @@ export const actMinds: { readonly [N in ActName]?: readonly string[] } = {
   looked: [
     "Nobody's word is taken for it: what was not looked at is not dry. If it weeps, drips or failed, write down next what came back.",
   ],
+  decided: [
+    "If the better repair is refused, the limits of the make-do go into the owner's hand. No signature frees anybody from handing over something dangerous.",
+  ],
+  prepared: minding("solvent aired", "eyes and swarf", "nothing moving behind", "magnesium burns"),
+  tagged: minding("next man told"),
   left: ["Locked, on a trailer or by hand: it does not run."],
 };
 

@@ -5,7 +5,7 @@ import type { ActName } from "./actWords.ts";
 export const stepWords: Readonly<Record<Step, { readonly sentence: (at: string) => string; readonly act: ActName }>> = {
   "count the turns": { sentence: (at) => `${at} let go: count the turns that are left.`, act: "turns" },
   tighten: { sentence: (at) => `${at} stands by hand: tighten it.`, act: "torqued" },
-  "hear the owner": { sentence: (at) => `${at}: ways were offered; wait for the owner's word.`, act: "note" },
+  "hear the owner": { sentence: (at) => `${at}: ways were offered; wait for the owner's word.`, act: "decided" },
   "break the fill loose": {
     sentence: (at) => `Break ${at} loose first: drained, with a fill that will not open, it is stranded.`,
     act: "loose",

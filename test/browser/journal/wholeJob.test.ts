@@ -27,7 +27,8 @@ async function onJob(job: string, on: Page = page): Promise<void> {
 async function open(called: string, act: string): Promise<void> {
   const part = page.locator("section.subject", { has: page.getByRole("heading", { name: called }) }).first();
   const shown = part.locator("> p.row").getByRole("button", { name: act, exact: true });
-  if ((await shown.count()) === 0) await part.locator("details.more > summary").click();
+  const behind = (await shown.count()) === 0 && (await part.locator("details.more[open]").count()) === 0;
+  if (behind) await part.locator("details.more > summary").click();
   await part.getByRole("button", { name: act, exact: true }).first().click();
   await form(page).waitFor();
 }
@@ -99,4 +100,29 @@ test("on a job that has gone its planned look stands in the form already, and tw
   await expectLegible(page);
   await write(page);
   await expect.poll(() => said()).toContain("looked again: dry");
+});
+
+test("what the owner decides is the next step, and the repair stands on it", async () => {
+  await onJob("0412");
+  expect(await page.locator(".job-head .next").textContent()).toContain("wait for the owner's word");
+  await page.locator(".job-head .next").getByRole("button", { name: "Write it" }).click();
+  await tap(page, "The owner", "chose");
+  await tap(page, "Which way?", "A longer plug with a bonded seal");
+  await form(page).getByRole("button", { name: "yes, do it" }).click();
+  await tap(page, "How did he say it?", "telephone");
+  await tap(page, "Who writes?", "Jory Anselm");
+  await write(page);
+  await expect.poll(() => said()).toContain("owner chose A longer plug with a bonded seal, by telephone, yes, do it");
+
+  await open("Drain", "Repaired");
+  const method = form(page).getByLabel("What was done?");
+  expect(await method.inputValue()).toBe("longer plug, bonded seal");
+  await tap(page, "Does it last?", "to last");
+  await tap(page, "Chips", "none made");
+  await form(page).getByRole("button", { name: "a longer plug" }).click();
+  await tap(page, "Its seal", "bonded seal");
+  await expectLegible(page);
+  await write(page);
+  await expect.poll(() => said()).toContain("A longer plug with a bonded seal, to last");
+  expect(await page.locator(".job-head .next").textContent()).not.toContain("owner's word");
 });

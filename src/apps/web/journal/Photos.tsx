@@ -49,18 +49,15 @@ function Photo({ name, says }: { readonly name: string; readonly says: string })
     },
     [],
   );
+  const waits = away.value ? words.photoAway : words.photoComing;
   return (
     <InView kind="photo-small" look={look}>
       <button
         type="button"
-        aria-label={says}
+        aria-label={address.value ? says : `${says}: ${waits}`}
         onClick={() => (address.value ? big.current?.showModal() : void look(true))}
       >
-        {address.value ? (
-          <img class="small" src={address.value} alt="" decoding="async" />
-        ) : (
-          <span>{away.value ? words.photoAway : words.photoComing}</span>
-        )}
+        {address.value ? <img class="small" src={address.value} alt="" decoding="async" /> : <span>{waits}</span>}
       </button>
       <dialog ref={big} class="photo-big" aria-label={says}>
         {address.value && <img class="big" src={address.value} alt={says} />}

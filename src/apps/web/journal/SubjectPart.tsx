@@ -36,7 +36,14 @@ export function SubjectPart(props: {
       {children}
       <details class="fold more">
         <summary>{words.more}</summary>
-        <Acts taps={more} tapped={tapped} />
+        {more.length === 1
+          ? more.map(({ title, taps }) => <Acts key={title} taps={taps} tapped={tapped} />)
+          : more.map(({ title, taps }) => (
+              <fieldset key={title} class="taps">
+                <legend>{title}</legend>
+                <Acts taps={taps} tapped={tapped} />
+              </fieldset>
+            ))}
         {about.type === "port" && (
           <a class="tap-link" href={`#/port/${about.port}`}>
             {words.passport}
