@@ -6,6 +6,7 @@ import type { About, Act } from "./act.ts";
 import { afterActs } from "./afterActs.ts";
 import { decisionActs } from "./decisionActs.ts";
 import { machineActs } from "./machineActs.ts";
+import { noticeActs } from "./noticeActs.ts";
 import { portActs } from "./portActs.ts";
 import { repairActs } from "./repairActs.ts";
 import { unitActs } from "./unitActs.ts";
@@ -17,6 +18,7 @@ const acts: Readonly<Record<ActName, Act>> = {
   ...machineActs,
   ...decisionActs,
   ...repairActs,
+  ...noticeActs,
   ...afterActs,
   ...workshopActs,
 };
@@ -66,7 +68,7 @@ const groups = {
   },
   unit: { fluid: ["drained", "filled", "level", "drawn"] },
   machine: {
-    machine: ["found", "note", "paper", "released", "left", "nearMiss", "done"],
+    machine: ["found", "note", "noticed", "paper", "released", "settled", "left", "nearMiss", "done"],
     after: ["looked", "notReached", "planned"],
   },
   workshop: {},
@@ -97,7 +99,7 @@ function firstOf(about: About["type"], state: Parameters<typeof offered>[1]): re
       return firstAtUnit[state as FluidState];
     case "machine":
       // Of one that has gone the looks come first.
-      return state === "gone" ? [...groups.machine.after, "note"] : groups.machine.machine.slice(0, 4);
+      return state === "gone" ? [...groups.machine.after, "note"] : groups.machine.machine.slice(0, 5);
     case "workshop":
       return ["open", "person", "wrench"];
     default:

@@ -15,10 +15,12 @@ import { dueThingSentence } from "../words/dueThingWords.ts";
 import { evidenceWords } from "../words/evidenceWords.ts";
 import { aboutWhat, factSentence } from "../words/factSentences.ts";
 import { type Names, namesIn } from "../words/journalNames.ts";
+import { stillNoticed } from "../words/noticeWords.ts";
 import { stepWords } from "../words/stepWords.ts";
 import type { About } from "./act.ts";
 import { actOf, offered } from "./acts.ts";
 import { openLooks } from "./afterActs.ts";
+import { openNotices } from "./noticeActs.ts";
 import { gateSentence, type JobOnWall, jobOnWall, type PortOnWall } from "./standingShown.ts";
 
 /** A tap that opens the form of one act; `shut` is why a gate forbids it now. */
@@ -69,7 +71,8 @@ export function jobShown(sheet: JobSheet, entries: readonly Entry[], shop: Shop,
   const wall = jobOnWall(standingOf(sheet, now), sheet, shop, now);
   const job: Job = { sheet, wall, names, now };
   const gone = sheet.stage !== "open";
-  const whole = subject(job, machine, wall.machine, null, gone ? "gone" : null);
+  const open = openNotices(sheet).length;
+  const whole = subject(job, machine, wall.machine, open > 0 ? stillNoticed(open) : null, gone ? "gone" : null);
   // Of a machine that has gone nothing is done at a port before it is looked at.
   const subjects = gone ? [whole, ...subjectsOf(job)] : [...subjectsOf(job), whole];
   return {

@@ -25,6 +25,7 @@ export type UnitActName = "drained" | "filled" | "level" | "drawn";
 export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done";
 export type DecisionActName = "offered" | "decided";
 export type RepairActName = "prepared" | "repaired" | "tagged" | "warned";
+export type NoticeActName = "noticed" | "settled";
 /** What is written once the machine has gone. */
 export type AfterActName = "looked" | "notReached" | "planned" | "cameBack";
 export type WorkshopActName = "open" | "person" | "wrench";
@@ -34,6 +35,7 @@ export type ActName =
   | MachineActName
   | DecisionActName
   | RepairActName
+  | NoticeActName
   | AfterActName
   | WorkshopActName;
 
@@ -72,6 +74,8 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   repaired: "Repaired",
   tagged: "Tag hung",
   warned: "For the next hand",
+  noticed: "Also noticed",
+  settled: "Settled",
   looked: "Looked again",
   notReached: "Not reached",
   planned: "Look again planned",

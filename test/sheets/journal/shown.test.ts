@@ -113,6 +113,12 @@ describe("a job", () => {
     });
   });
 
+  test("says beside the machine that something else is open on it", () => {
+    const whole = shown("0412").subjects.find(({ about }) => about.type === "machine");
+    expect(whole).toMatchObject({ called: "Wood chipper", also: "1 thing also noticed is open" });
+    expect(shown("0413").subjects.find(({ about }) => about.type === "machine")?.also).toBe(null);
+  });
+
   test("a hole that is held for now is ended before anything else", () => {
     const level = shown("0405").subjects.find(({ called }) => called === "Level");
     expect(level?.wall?.state).toBe("HELD FOR NOW");
