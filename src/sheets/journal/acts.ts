@@ -4,6 +4,7 @@ import type { FluidState } from "../../journal/job/unitSheet.ts";
 import type { ActName, GroupName, PortActName, UnitActName } from "../words/actWords.ts";
 import type { About, Act } from "./act.ts";
 import { afterActs } from "./afterActs.ts";
+import { callActs } from "./callActs.ts";
 import { decisionActs } from "./decisionActs.ts";
 import { machineActs } from "./machineActs.ts";
 import { noticeActs } from "./noticeActs.ts";
@@ -18,6 +19,7 @@ const acts: Readonly<Record<ActName, Act>> = {
   ...machineActs,
   ...decisionActs,
   ...repairActs,
+  ...callActs,
   ...noticeActs,
   ...afterActs,
   ...workshopActs,
@@ -68,7 +70,7 @@ const groups = {
   },
   unit: { fluid: ["drained", "filled", "level", "drawn"] },
   machine: {
-    machine: ["found", "note", "noticed", "paper", "released", "settled", "left", "nearMiss", "done"],
+    machine: ["found", "note", "noticed", "paper", "released", "settled", "answered", "left", "nearMiss", "done"],
     after: ["looked", "notReached", "planned"],
   },
   workshop: {},
@@ -82,7 +84,7 @@ export type Offered = {
 /** What may be written down of a port, unit or machine as it stands, the likeliest first. */
 export function offered(
   about: About["type"],
-  state: PortState | FluidState | "cap" | "held for now" | "gone" | null,
+  state: PortState | FluidState | "cap" | "held for now" | "gone" | "enquiry" | null,
 ): Offered {
   const first = firstOf(about, state);
   const behind = Object.entries(groups[about]) as [GroupName, readonly ActName[]][];
@@ -98,10 +100,11 @@ function firstOf(about: About["type"], state: Parameters<typeof offered>[1]): re
     case "unit":
       return firstAtUnit[state as FluidState];
     case "machine":
-      // Of one that has gone the looks come first.
+      // Of one that was only called about the answer comes first, of one that has gone the looks.
+      if (state === "enquiry") return ["answered", "open", "found", "note"];
       return state === "gone" ? [...groups.machine.after, "note"] : groups.machine.machine.slice(0, 5);
     case "workshop":
-      return ["open", "person", "wrench"];
+      return ["open", "call", "person", "wrench"];
     default:
       return about satisfies never;
   }

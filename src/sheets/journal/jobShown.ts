@@ -1,6 +1,6 @@
 import { type Entry, entryId } from "../../journal/entry.ts";
 import type { Fact } from "../../journal/facts/fact.ts";
-import type { PortId } from "../../journal/facts/ids.ts";
+import type { JobId, PortId } from "../../journal/facts/ids.ts";
 import { gates } from "../../journal/job/gates.ts";
 import type { JobSheet } from "../../journal/job/jobSheet.ts";
 import { nextStep } from "../../journal/job/nextStep.ts";
@@ -20,6 +20,7 @@ import { stepWords } from "../words/stepWords.ts";
 import type { About } from "./act.ts";
 import { actOf, offered } from "./acts.ts";
 import { openLooks } from "./afterActs.ts";
+import { unanswered } from "./callActs.ts";
 import { openNotices } from "./noticeActs.ts";
 import { gateSentence, type JobOnWall, jobOnWall, type PortOnWall } from "./standingShown.ts";
 
@@ -58,7 +59,8 @@ export type LogShown = {
 
 export type JobShown = {
   readonly wall: JobOnWall;
-  readonly stage: string;
+  /** Whether the machine is or was in the workshop: of one that somebody called about nothing is known. */
+  readonly here: boolean;
   readonly cameFor: string | null;
   readonly next: { readonly sentence: string; readonly act: ActName; readonly about: About } | null;
   readonly subjects: readonly Subject[];
@@ -70,16 +72,23 @@ export function jobShown(sheet: JobSheet, entries: readonly Entry[], shop: Shop,
   const names = namesIn(shop, sheet);
   const wall = jobOnWall(standingOf(sheet, now), sheet, shop, now);
   const job: Job = { sheet, wall, names, now };
-  const gone = sheet.stage !== "open";
+  const here = sheet.stage !== "enquiry" && sheet.stage !== "booked";
+  const gone = here && sheet.stage !== "open";
   const open = openNotices(sheet).length;
-  const whole = subject(job, machine, wall.machine, open > 0 ? stillNoticed(open) : null, gone ? "gone" : null);
+  const whole = subject(
+    job,
+    machine,
+    wall.machine,
+    open > 0 ? stillNoticed(open) : null,
+    gone ? "gone" : sheet.stage === "enquiry" ? "enquiry" : null,
+  );
   // Of a machine that has gone nothing is done at a port before it is looked at.
   const subjects = gone ? [whole, ...subjectsOf(job)] : [...subjectsOf(job), whole];
   return {
     wall,
-    stage: sheet.stage,
+    here,
     cameFor: sheet.cameFor,
-    next: nextInBay(job) ?? nextLook(job),
+    next: nextInBay(job) ?? nextAnswer(job) ?? nextLook(job),
     subjects: subjects.toSorted((a, b) => placeOf(a) - placeOf(b)),
     log: logShown(entries, shop, names),
   };
@@ -96,13 +105,21 @@ function nextInBay({ sheet, wall, now }: Job): JobShown["next"] {
   );
 }
 
+/** A caller who waits for an answer. */
+function nextAnswer({ sheet, names, now }: Job): JobShown["next"] {
+  const call = unanswered(sheet);
+  if (!call) return null;
+  const thing = { type: "call to answer", on: now.slice(0, 10), job: sheet.job as JobId, words: call.words } as const;
+  return { sentence: dueThingSentence(thing, sheet, names), act: "answered", about: machine };
+}
+
 /** A look that is due, once the machine has gone. */
 function nextLook({ sheet, names, now }: Job): JobShown["next"] {
   const [look] = sheet.stage === "open" ? [] : openLooks(sheet);
   const on = look?.due ?? look?.on;
   if (!look || !on || on > now.slice(0, 10)) return null;
   const notReached = look.state === "not reached";
-  const thing = { type: "follow-up", on, job: look.entry as never, followUp: look.followUp, notReached } as const;
+  const thing = { type: "follow-up", on, job: sheet.job as JobId, followUp: look.followUp, notReached } as const;
   return { sentence: dueThingSentence(thing, sheet, names), act: "looked", about: machine };
 }
 

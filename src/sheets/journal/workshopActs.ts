@@ -4,6 +4,7 @@ import type { Typed } from "../sums/typed.ts";
 import { type WorkshopActName, workshopFieldWords } from "../words/actWords.ts";
 import { type Act, type ActForm, type Around, actForm, dayIn, ownWords, type PlainFact } from "./act.ts";
 import { another, isAnother } from "./asked.ts";
+import { callOf } from "./callActs.ts";
 import { meterFields, meterIn } from "./meterFields.ts";
 import { layoutNames, unitOfLayout } from "./unitLayouts.ts";
 
@@ -57,8 +58,9 @@ export const workshopActs: Readonly<Record<WorkshopActName, Act>> = {
 const formOf = (act: WorkshopActName, fields: SumFields): ActForm => actForm(act, fields, workshopFieldWords);
 
 /** The machines that were here are tapped; of another one its unit and ports are laid out first. */
-function openForm({ shop }: Around): ActForm {
+function openForm({ shop, sheet }: Around): ActForm {
   const machines = Object.values(shop.machines);
+  const calledAbout = callOf(sheet)?.machine;
   const form = formOf("open", {
     machine: choice(...machines.map(({ machine }) => machine), another),
     called: ownWords,
@@ -73,7 +75,7 @@ function openForm({ shop }: Around): ActForm {
   return {
     ...form,
     choiceWords: { ...Object.fromEntries(machines.map((it) => [it.machine, it.called])), [another]: "another one" },
-    given: machines.length === 0 ? { machine: another } : {},
+    given: calledAbout ? { machine: calledAbout } : machines.length === 0 ? { machine: another } : {},
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Caution } from "../../mechanics/tables/methodCautions.ts";
+import { stopWords } from "./callWords.ts";
 import { cautionSentences } from "./cautionWords.ts";
 import type { FieldWords } from "./fieldWords.ts";
 
@@ -25,6 +26,7 @@ export type UnitActName = "drained" | "filled" | "level" | "drawn";
 export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done";
 export type DecisionActName = "offered" | "decided";
 export type RepairActName = "prepared" | "repaired" | "tagged" | "warned";
+export type CallActName = "call" | "answered";
 export type NoticeActName = "noticed" | "settled";
 /** What is written once the machine has gone. */
 export type AfterActName = "looked" | "notReached" | "planned" | "cameBack";
@@ -35,6 +37,7 @@ export type ActName =
   | MachineActName
   | DecisionActName
   | RepairActName
+  | CallActName
   | NoticeActName
   | AfterActName
   | WorkshopActName;
@@ -74,6 +77,8 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   repaired: "Repaired",
   tagged: "Tag hung",
   warned: "For the next hand",
+  call: "A call",
+  answered: "Caller answered",
   noticed: "Also noticed",
   settled: "Settled",
   looked: "Looked again",
@@ -119,6 +124,8 @@ export const actMinds: { readonly [N in ActName]?: readonly string[] } = {
   ],
   prepared: minding("solvent aired", "eyes and swarf", "nothing moving behind", "magnesium burns"),
   tagged: minding("next man told"),
+  call: [stopWords],
+  answered: [stopWords, ...minding("oil on the road")],
   left: ["Locked, on a trailer or by hand: it does not run."],
 };
 

@@ -23,6 +23,7 @@ export const journalWords = {
   nothingStands: "Nothing stands open.",
   doNotStart: "Do not start",
   mayStart: "May be started",
+  notHere: "Not here yet: nobody has looked at it",
   mayLeave: "May leave",
   gone: "Already gone",
   before: (count: number): string => `Before it leaves: ${count}`,

@@ -126,3 +126,18 @@ test("what the owner decides is the next step, and the repair stands on it", asy
   await expect.poll(() => said()).toContain("A longer plug with a bonded seal, to last");
   expect(await page.locator(".job-head .next").textContent()).not.toContain("owner's word");
 });
+
+test("a call begins a job of which nothing says that it may be started, and its answer is the next step", async () => {
+  await page.goto(`${workshop.address}#/standing`);
+  await page.getByRole("button", { name: "A call", exact: true }).click();
+  await form(page).getByRole("button", { name: "it drips", exact: true }).click();
+  await tap(page, "Who writes?", "Maud Tolbeck");
+  await write(page);
+  await page.waitForURL(/#\/job\//);
+  await expect.poll(() => page.locator(".wall-sign").textContent()).toContain("Not here yet");
+  await page.locator(".job-head .next").getByRole("button", { name: "Write it" }).click();
+  await form(page).getByRole("button", { name: "do not drive: we fetch it" }).click();
+  await expectLegible(page);
+  await write(page);
+  await expect.poll(() => said()).toContain("answered: do not drive: we fetch it");
+});

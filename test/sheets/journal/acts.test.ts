@@ -240,7 +240,7 @@ describe("over the year of the invented workshop", () => {
       if (again.ok) expect(fact).toMatchObject(again.facts[0] ?? {});
     }
     expect([...seen].sort().join(" ")).toBe(
-      "asked cameBack decided drained drawn dry filled found held level looked loose nearMiss note offered paper prepared repaired settled tagged torqued turns warned washersIn washersOut",
+      "asked call cameBack decided drained drawn dry filled found held level looked loose nearMiss note offered paper prepared repaired settled tagged torqued turns warned washersIn washersOut",
     );
   });
 

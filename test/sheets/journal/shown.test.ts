@@ -113,6 +113,17 @@ describe("a job", () => {
     });
   });
 
+  test("that is a call alone waits for its answer, and is opened in one tap once the machine is here", () => {
+    const call = shown("call-1");
+    // Nobody has looked at it: nothing says that it may be started.
+    expect([call.here, shown("0412").here, shown("0244").here]).toEqual([false, true, true]);
+    expect(call.next).toMatchObject({ act: "answered", about: { type: "machine" } });
+    expect(call.next?.sentence).toContain("Answer the caller: it drips");
+    expect(call.subjects.map(({ first }) => first.map(({ act }) => act))).toEqual([
+      ["answered", "open", "found", "note"],
+    ]);
+  });
+
   test("says beside the machine that something else is open on it", () => {
     const whole = shown("0412").subjects.find(({ about }) => about.type === "machine");
     expect(whole).toMatchObject({ called: "Wood chipper", also: "1 thing also noticed is open" });

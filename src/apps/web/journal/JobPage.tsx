@@ -29,14 +29,14 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
     open(null);
     if (from) requestAnimationFrame(() => document.getElementById(subjectId(from.about))?.focus());
   };
-  const { wall, next, cameFor, subjects, log } = shown;
+  const { wall, here, next, cameFor, subjects, log } = shown;
   const sheet = opened.value && <ActSheet opened={opened.value} close={close} done={close} />;
   const at = opened.value?.corrects ? null : opened.value?.about;
-  const here = (subject: Subject): boolean => JSON.stringify(subject.about) === JSON.stringify(at);
+  const isOpenAt = (subject: Subject): boolean => JSON.stringify(subject.about) === JSON.stringify(at);
   return (
     <>
       <section class="part job-head" aria-labelledby="job">
-        <WallSign job={wall} />
+        {here ? <WallSign job={wall} /> : <p class="wall-sign">{words.notHere}</p>}
         <h2 id="job" tabIndex={-1}>
           {wall.machine} <span class="also">{[wall.where, wall.job].filter((it) => it).join(", ")}</span>
         </h2>
@@ -60,7 +60,7 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
           </p>
         )}
         <Breaches job={wall} />
-        {wall.forbids.length > 0 && (
+        {here && wall.forbids.length > 0 && (
           <details class="fold">
             <summary>{words.before(wall.forbids.length)}</summary>
             <Forbids job={wall} />
@@ -69,7 +69,7 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
       </section>
       {subjects.map((subject) => (
         <SubjectPart key={JSON.stringify(subject.about)} subject={subject} open={open}>
-          {here(subject) ? sheet : null}
+          {isOpenAt(subject) ? sheet : null}
         </SubjectPart>
       ))}
       <section class="part" aria-labelledby="log">

@@ -29,7 +29,7 @@ export function StandingPage() {
   );
 }
 
-const acts: readonly ActName[] = ["open", "person", "wrench"];
+const acts: readonly ActName[] = ["open", "call", "person", "wrench"];
 
 /** What is written of the workshop itself: a job opened, a name, a wrench. */
 function WorkshopPart() {
