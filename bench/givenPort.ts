@@ -17,9 +17,8 @@ import { mm, turn } from "../src/mechanics/quantity/unit.ts";
 import { levelsWith } from "../src/mechanics/tables/levels.ts";
 import type { Material } from "../src/mechanics/tables/materials.ts";
 import { rangesWith } from "../src/mechanics/tables/referenceRanges.ts";
-import { limits } from "../src/mechanics/threads/metricLimits.ts";
-import { metricThreadFromText } from "../src/mechanics/threads/metricText.ts";
-import { standardHole, standardPlug } from "../src/mechanics/threads/toleranceClass.ts";
+import { standardLimits } from "../src/mechanics/threads/threadLimits.ts";
+import { threadFromText } from "../src/mechanics/threads/threadText.ts";
 
 /** A port and its closure in a few words, as the tables of the method print them. */
 export type GivenPort = {
@@ -37,12 +36,12 @@ export type GivenPort = {
 
 /** The same, ready for the torque window. The count was made with the closure as it is. */
 export function weighingOf(given: GivenPort): Weighing {
-  const read = metricThreadFromText(given.thread);
+  const read = threadFromText(given.thread);
   if (!read.ok) throw new Error(given.thread);
   const { thread } = read;
   const port: Port = {
     thread,
-    limits: limits(thread, standardPlug, standardHole),
+    limits: standardLimits(thread),
     material: given.material,
     threadDepth: null,
     thinnestWall: null,

@@ -17,7 +17,7 @@ import { type Random, xoshiro128 } from "../src/mechanics/quantity/random.ts";
 import { MPa } from "../src/mechanics/quantity/unit.ts";
 import { propertyClassRow } from "../src/mechanics/tables/iso898.ts";
 import { materialRows } from "../src/mechanics/tables/materialRows.ts";
-import { stressArea } from "../src/mechanics/threads/metricThread.ts";
+import { tensileStressArea } from "../src/mechanics/threads/thread.ts";
 
 /** Torques, N·m, at which each of many joints strips and closes, sorted upwards. */
 export type Drawn = { readonly strips: Float64Array; readonly closes: Float64Array };
@@ -36,19 +36,21 @@ export function drawnWindow(weighing: Weighing, count: number, seed: number): Dr
     Float64Array.from({ length: count }, () => low.value + random() * (high.value - low.value));
 
   const n = carrying(weighing, count, random);
-  const P = thread.P.value;
+  const [P, alpha] = [thread.P.value, thread.alpha.value];
   const length = n.map((it) => it * P);
   const A_n = internalStripArea.over({
     d: within(limits.d_min, limits.d_max),
     D_2: within(limits.D2_min, limits.D2_max),
     L: length,
     P,
+    alpha,
   });
   const A_s = externalStripArea.over({
     d_2: within(limits.d2_min, limits.d2_max),
     D_1: within(limits.D1_min, limits.D1_max),
     L: length,
     P,
+    alpha,
   });
   const heat = heatFactor(port, ranges);
   const plugStrength = column(ranges["plug strength"].distribution);
@@ -84,8 +86,8 @@ export function drawnWindow(weighing: Weighing, count: number, seed: number): Dr
   const mu_th = mu.map((it, i) => it * (own_th[i] as number));
   const mu_b = mu.map((it, i) => it * (own_b[i] as number));
   const D_b = bearingDiameter(closure.seal.outside, closure.seal.inside).value;
-  const arm = torqueArm.over({ P, d_2: thread.d_2.value, D_b, mu_th, mu_b });
-  const yields = plugYieldForces(thread, stressArea(thread), exact("R_p", R_p_MPa, MPa), mu_th);
+  const arm = torqueArm.over({ P, d_2: thread.d_2.value, alpha, D_b, mu_th, mu_b });
+  const yields = plugYieldForces(thread, tensileStressArea(thread), exact("R_p", R_p_MPa, MPa), mu_th);
   const w = column(wrench);
 
   const range = ranges[need.range];

@@ -173,6 +173,17 @@ export const casesOfDemo = {
     surface: "oiled",
     wish: { opensAgain: true },
   },
+  /** Weighed for the right plug and its seal, which are on their way; the forced one tore the first turns. */
+  tractor: {
+    joint: { kind: "gear case level" },
+    asked: breathing,
+    thread: "G 1/2",
+    case: { material: "EN-GJL-250", threadDepth: byRod("18 mm"), thinnestWall: "9 mm", roomBehind: "20 mm" },
+    plug: plug("14 mm", "26 mm"),
+    seal: { kind: "bonded seal", outside: "28.6 mm", inside: "21.5 mm", thickness: "2.5 mm", original: true },
+    left: { condition: "doubtful", catch: "gritty", goodFrom: "3 mm", goodTo: "18 mm" },
+    surface: "oiled",
+  },
   chipper: {
     joint: { kind: "gear case drain" },
     asked: { ...breathing, alloyTested: "yes" },

@@ -36,7 +36,7 @@ export function demoJournal(
     ...job0315(calendar, weigh),
     ...job0340(calendar, weigh, cures),
     ...job0377(calendar, weigh),
-    ...job0405(calendar),
+    ...job0405(calendar, weigh),
     ...job0412(calendar, weigh),
     ...job0413(weigh),
     ...enquiry,

@@ -11,7 +11,7 @@ import { readCase } from "../../src/sheets/caseForm/caseDocument.ts";
 import { gaps, outside, taper } from "../mechanics/threads/namingReadings.ts";
 
 /**
- * The invented workshop's thirteen jobs with count and condition, as their stories tell them: the expectations come from
+ * The invented workshop's fourteen jobs with count and condition, as their stories tell them: the expectations come from
  * the stories and from the check runs of the method, never from what this program said. Where its figures moved a story,
  * the line above the job says so.
  */
@@ -199,14 +199,30 @@ describe("the refused jobs show no torque, and what is allowed instead", () => {
   });
 });
 
-test("0405, a forced plug of 20.85 mm, worn, with ten gaps in 18.2 mm and both ends equal: G 1/2, which no metric case takes", () => {
-  const { candidates } = threadCandidates([outside(20.85, 0.1), gaps(10, 18.2), taper(0, 10)]);
-  expect(candidates[0]?.designation).toBe("G 1/2");
-  const read = readCase(
-    { joint: { kind: "gear case level" }, thread: "G 1/2", case: { material: "EN-GJL-250" }, left: { turns: "4" } },
-    null,
-  );
-  expect(read.ok ? "" : read.problems[0].field).toBe("thread");
+describe("0405, a wrong plug forced into a tractor's level port", () => {
+  test("20.85 mm, worn, with ten gaps in 18.2 mm and both ends equal is G 1/2", () => {
+    const { candidates } = threadCandidates([outside(20.85, 0.1), gaps(10, 18.2), taper(0, 10)]);
+    expect(candidates[0]?.designation).toBe("G 1/2");
+  });
+
+  // The story had no figures, for want of the thread. The right plug reaches 14 - 2.5 - 1 = 10.5 mm, so 4.1 of its turns lie
+  // below the 3 mm that the forced plug tore. Its bonded seal wants at most 60 N/mm on 78.7 mm, times an arm of at most
+  // 0.29 + 0.17 (19.8 / 1.77 + 12.5) = 4.2 mm: 20 N·m; grey iron strips at several times that.
+  test("the right plug on its bonded seal has a wide window, and a bung holds the port locked until it comes", () => {
+    const found = answerTo("tractor", -6);
+    expect(found.turns?.caught).toBeCloseTo(7.5 / (25.4 / 14), 2);
+    const { window, refused } = found.asFound;
+    expect(refused).toBeNull();
+    expect(window).toMatchObject({ open: true, narrow: false });
+    expect(window?.need_Nm).toBeLessThan(20);
+    expect(window?.limit_Nm).toBeGreaterThan(3 * 20);
+    expect(window?.pull?.wrench).toBe("TW-1");
+    const bung = remedy(found, "expanding bung");
+    expect([bung.lasting, bung.conditions.join(" ")]).toEqual([false, expect.stringMatching(/yard only/)]);
+    expect(remedy(found, "wire coil").because.join(" ")).toMatch(/maker's table only/);
+    expect(remedy(found, "next size").checks.join(" ")).toMatch(/A new plug, G 3\/4/);
+    expect(remedy(found, "solid bushing").checks.join(" ")).toMatch(/outside, G 1\/2 inside/);
+  });
 });
 
 test.each([

@@ -1,7 +1,7 @@
 import type { Assumption } from "../../mechanics/remedies/givenCase.ts";
 import { judgement } from "../../mechanics/tables/source.ts";
-import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
 import { threadCandidates } from "../../mechanics/threads/threadName.ts";
+import { threadFromText } from "../../mechanics/threads/threadText.ts";
 import { type MeasuredThread, measuredThread } from "../../sheets/caseForm/measuredThread.ts";
 import { asGiven, schemaProblems } from "../../sheets/caseForm/schemaProblems.ts";
 import { withoutBlanks } from "../../sheets/caseForm/template.ts";
@@ -29,13 +29,13 @@ export function withThreadNamed(document: unknown): NamedCase {
   const naming = threadCandidates(threadEvidence(asOptions(measured as MeasuredThread), (it) => `thread.${it}`));
   const unsure = naming.showTwo || naming.warnings.length > 0;
   const [first] = naming.candidates;
-  if (!first || unsure || !metricThreadFromText(first.designation).ok)
+  if (!first || unsure || !threadFromText(first.designation).ok)
     throw new InputMistake({
       field: "thread",
       given: `${asGiven(measured)}: ${namingSentence(naming).replace(/\.$/, "")}`,
       accepted: unsure
         ? `one thread, by its name or by one more measurement. ${separatingSentence(naming)}`
-        : 'a metric thread, as "M20x1.5": only those are weighed',
+        : 'a thread that is weighed here, as "M20x1.5" or "G 1/2"',
     });
   return {
     written: { ...(document as object), thread: first.designation },

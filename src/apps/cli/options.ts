@@ -3,7 +3,10 @@ import { quantityFromText } from "../../mechanics/quantity/quantityText.ts";
 import type { Kind } from "../../mechanics/quantity/unit.ts";
 import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
 import type { MetricThread } from "../../mechanics/threads/metricThread.ts";
+import { isTaper, type TaperThread, type Thread } from "../../mechanics/threads/thread.ts";
+import { threadFromText } from "../../mechanics/threads/threadText.ts";
 import { acceptedQuantity, acceptedThread } from "../../sheets/words/problemWords.ts";
+import { acceptedAnyThread } from "../../sheets/words/threadProblemWords.ts";
 import { mistaken } from "./mistake.ts";
 
 /** A quantity given as an option. @throws InputMistake if it cannot be read. */
@@ -18,6 +21,15 @@ export function positiveOption(name: string, symbol: string, kind: Kind, example
   const quantity = quantityOption(name, symbol, kind, example, text);
   if (quantity.value <= 0) throw mistaken(name, text, `more than nothing, as "${example}"`);
   return quantity;
+}
+
+/** A parallel thread of any standard, which a clamp force acts in. @throws InputMistake if it names none, or a taper one. */
+export function parallelThreadOption(name: string, text: string): Exclude<Thread, TaperThread> {
+  const read = threadFromText(text);
+  if (!read.ok) throw mistaken(name, text, acceptedAnyThread(read.problem));
+  const { thread } = read;
+  if (isTaper(thread)) throw mistaken(name, text, "a parallel thread: a taper one wedges and clamps nothing");
+  return thread;
 }
 
 /** A metric thread given as an argument or option. @throws InputMistake if it names none. */

@@ -4,8 +4,11 @@ import { readingsOf } from "../readings.ts";
 import { ago, type Calendar, type Line, on, telling } from "../script.ts";
 import type { Weigher } from "../weighing.ts";
 
-/** A wrong plug forced into a pipe thread; the right one comes tomorrow, and a bung holds the hole until then. */
-export function job0405(calendar: Calendar): readonly Line[] {
+/**
+ * A wrong plug forced into a pipe thread; the right one comes tomorrow, weighed by what is left of the hole, and a bung holds
+ * it until then.
+ */
+export function job0405(calendar: Calendar, weigh: Weigher): readonly Line[] {
   const at = telling("0405", "jory");
   const day = -6;
   const port = "tractor-level";
@@ -30,6 +33,11 @@ export function job0405(calendar: Calendar): readonly Line[] {
       { type: "ReadingTaken", port, reading: "length over gaps", value: "18.2 mm", how: "rule", over: 10 },
       { type: "ThreadNamed", port, thread: "G 1/2", how: "both ends equal, so not taper", rival: "1/2-14 NPT" },
       { type: "LevelDrawnDown", unit: "tractor-axle", out: "1.2 L", fell: "20 mm" },
+      measured(port, "left.goodFrom", "3 mm", "wire hook"),
+      measured(port, "left.goodTo", "18 mm", "wire hook"),
+      measured(port, "case.threadDepth", "18 mm", "depth rod"),
+      { type: "CatchFelt", port, catch: "gritty", condition: "doubtful" },
+      weigh("tractor", port, day).fact,
       { type: "PortHeldForNow", port, by: "expanding bung", until: calendar.day(1), words: "do not run" },
       { type: "PartsOrdered", port, words: "G 1/2 plug with bonded seal", arrives: calendar.day(1) },
       { type: "PaperIssued", paper: "bay card", to: "machine" },

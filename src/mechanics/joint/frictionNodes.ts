@@ -1,7 +1,7 @@
 import { nodesOf } from "../quantity/distributionNodes.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
+import type { ThreadForm } from "../threads/threadForm.ts";
 import type { Surface } from "./port.ts";
 import { torqueArm } from "./torque.ts";
 
@@ -20,7 +20,7 @@ const commonCount = 12;
 const ownCount = 3;
 
 /** The frictions of a surface, and the arm T/F of ISO 16047 for each. */
-export function frictionNodes(thread: MetricThread, D_b: Quantity, surface: Surface, ranges: Ranges): FrictionNodes {
+export function frictionNodes(thread: ThreadForm, D_b: Quantity, surface: Surface, ranges: Ranges): FrictionNodes {
   const common = nodesOf(ranges[`friction ${surface}`].distribution, commonCount);
   const own = nodesOf(ranges["friction own"].distribution, ownCount);
   const count = common.at.length * own.at.length ** 2;
@@ -35,6 +35,7 @@ export function frictionNodes(thread: MetricThread, D_b: Quantity, surface: Surf
         mu_b[row] = (common.at[i] as number) * (own.at[l] as number);
         weight[row] = (common.weight[i] as number) * (own.weight[j] as number) * (own.weight[l] as number);
       }
-  const arm_m = torqueArm.over({ P: thread.P.value, d_2: thread.d_2.value, D_b: D_b.value, mu_th, mu_b });
+  const { P, d_2, alpha } = thread;
+  const arm_m = torqueArm.over({ P: P.value, d_2: d_2.value, alpha: alpha.value, D_b: D_b.value, mu_th, mu_b });
   return { mu_th, arm_m, weight, rowsPerThread: own.at.length };
 }

@@ -1,8 +1,8 @@
 import type { Quantity } from "../quantity/quantity.ts";
 import type { PropertyClass } from "../tables/iso898.ts";
 import type { Material } from "../tables/materials.ts";
-import type { HoleLimits, PlugLimits } from "../threads/metricLimits.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
+import type { Thread } from "../threads/thread.ts";
+import type { ThreadLimits } from "../threads/threadLimits.ts";
 
 export const surfaces = ["oiled", "wet sealant", "dry", "anti-seize"] as const;
 export type Surface = (typeof surfaces)[number];
@@ -35,9 +35,9 @@ export type WasherMaterial = (typeof washerMaterials)[number];
 
 /** The hole, its thread and its surroundings. Lengths are null where nobody measured them. */
 export type Port = {
-  readonly thread: MetricThread;
+  readonly thread: Thread;
   /** Limits of size of plug and hole, by the tolerance classes of the case. */
-  readonly limits: PlugLimits & HoleLimits;
+  readonly limits: ThreadLimits;
   readonly material: Material;
   /** From the case face to the end of the threaded hole. */
   readonly threadDepth: Quantity | null;

@@ -1,7 +1,5 @@
 import { formula } from "../quantity/formula.ts";
-import { exact, valueIn } from "../quantity/quantity.ts";
-import { mm } from "../quantity/unit.ts";
-import { metricThread } from "../threads/metricThread.ts";
+import { deg, mm } from "../quantity/unit.ts";
 import type { HoleTurn } from "./port.ts";
 
 /** A point of an axial section: off the axis (right is positive), and below the case face. */
@@ -13,8 +11,11 @@ export type Side = "right" | "left";
 export type ThreadSizes = {
   readonly d_mm: number;
   readonly P_mm: number;
+  readonly d2_mm: number;
   readonly D1_mm: number;
   readonly d3_mm: number;
+  /** Half of the angle that the flanks enclose. */
+  readonly flank_deg: number;
 };
 
 /** One turn of the hole where the section cuts it: the metal there is (none when gone) and the tooth a whole one has. */
@@ -100,15 +101,17 @@ export function rectangle(x1_mm: number, x2_mm: number, y1_mm: number, y2_mm: nu
 const leastDrawn_mm = 1e-6;
 
 const ridge = formula(
-  "s = P / 2 + (D - d_2) * tan(30 * deg)",
-  { P: mm, D: mm, d_2: mm, s: mm },
-  "ISO 68-1:1998, 3: flanks enclose 60°, and ridge and groove are equal on the pitch diameter",
+  "s = P / 2 + (D - d_2) * tan(alpha)",
+  { P: mm, D: mm, d_2: mm, alpha: deg, s: mm },
+  "ISO 68-1:1998, 3; ISO 228-1:2000, 3: ridge and groove are equal on the pitch diameter",
 );
 
 /** Axial thickness of the hole's ridge, which is the plug's groove, on a diameter. */
-function ridgeThickness_mm(diameter_mm: number, { d_mm, P_mm }: ThreadSizes): number {
-  const { P, d_2 } = metricThread(d_mm, P_mm);
-  return valueIn(mm, ridge({ P, D: exact("D", diameter_mm, mm), d_2 }));
+function ridgeThickness_mm(diameter_mm: number, { P_mm, d2_mm, flank_deg }: ThreadSizes): number {
+  const inSI = (value_mm: number): number => value_mm * mm.inSI;
+  const alpha = flank_deg * deg.inSI;
+  const s = ridge.over({ P: inSI(P_mm), D: inSI(diameter_mm), d_2: inSI(d2_mm), alpha })[0] as number;
+  return s / mm.inSI;
 }
 
 /** A ridge of the hole about `centre_mm`, worn to a fraction of its height. */

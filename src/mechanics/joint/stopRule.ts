@@ -3,7 +3,7 @@ import { formula } from "../quantity/formula.ts";
 import { exact, type Quantity, taken } from "../quantity/quantity.ts";
 import { deg, kN, mm, type Unit } from "../quantity/unit.ts";
 import { fromMemory, judgement, sourceText } from "../tables/source.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
+import type { ThreadForm } from "../threads/threadForm.ts";
 import type { Seal } from "./port.ts";
 
 /** When to stop pulling: degrees from snug that are expected, and degrees past which the thread is going. */
@@ -50,7 +50,7 @@ const crushSource = sourceText(fromMemory("soft rings give 0.1 to 0.3 mm between
 const never_deg = 90;
 
 /** The stop rule for a pull to `torque_Nm` that clamps with `clamp`. */
-export function stopRule(thread: MetricThread, seal: Seal, clamp: Quantity, torque_Nm: number): StopRule {
+export function stopRule(thread: ThreadForm, seal: Seal, clamp: Quantity, torque_Nm: number): StopRule {
   const [low, likely, high] = crushes[seal.kind];
   const at = (crush_mm: number, c_um_kN: number): number =>
     turnFromSnug({ F: clamp, c: exact("c", c_um_kN, perForce), crush: exact("crush", crush_mm, mm), P: thread.P })

@@ -18,7 +18,7 @@ import { degC, MPa } from "../quantity/unit.ts";
 import { iso898, type PropertyClassRow, propertyClassRow } from "../tables/iso898.ts";
 import { materialRows } from "../tables/materialRows.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
-import { stressArea } from "../threads/metricThread.ts";
+import { tensileStressArea } from "../threads/thread.ts";
 import { type CarryingTurns, leadIn } from "./carryingTurns.ts";
 import type { FrictionNodes } from "./frictionNodes.ts";
 import type { Closure, Port } from "./port.ts";
@@ -143,7 +143,7 @@ function movedByYield(
 /** The yield force, N, of a plug of the least strength of its class, for each thread friction. */
 function yieldForces(port: Port, closure: Closure, mu: Float64Array): Float64Array {
   const { R_p_MPa } = propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value);
-  return plugYieldForces(port.thread, stressArea(port.thread), exact("R_p", R_p_MPa, MPa, iso898.document), mu);
+  return plugYieldForces(port.thread, tensileStressArea(port.thread), exact("R_p", R_p_MPa, MPa, iso898.document), mu);
 }
 
 /** Light alloys and their castings lose strength with heat; a case nobody measured has cooled. */
@@ -156,15 +156,17 @@ export function heatFactor({ temperature }: Port, ranges: Ranges): number {
 /** The density of the shear area of one turn of the hole, m², within the tolerances of plug and hole. */
 export function internalAreaDensity({ thread, limits }: Port): LogDensity {
   const { a: d, b: D_2, weight } = withinTolerance(limits.d_min, limits.d_max, limits.D2_min, limits.D2_max);
-  const area = internalStripArea.over({ d, D_2, L: thread.P.value, P: thread.P.value });
+  const area = internalStripArea.over({ d, D_2, ...oneTurn(thread) });
   return logDensityOfNodes({ at: area.map(Math.log), weight });
 }
 
 function externalAreaDensity({ thread, limits }: Port): LogDensity {
   const { a: d_2, b: D_1, weight } = withinTolerance(limits.d2_min, limits.d2_max, limits.D1_min, limits.D1_max);
-  const area = externalStripArea.over({ d_2, D_1, L: thread.P.value, P: thread.P.value });
+  const area = externalStripArea.over({ d_2, D_1, ...oneTurn(thread) });
   return logDensityOfNodes({ at: area.map(Math.log), weight });
 }
+
+const oneTurn = ({ P, alpha }: Port["thread"]) => ({ L: P.value, P: P.value, alpha: alpha.value });
 
 type Limit = { readonly value: number };
 

@@ -1,24 +1,25 @@
 import { formula } from "../quantity/formula.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { kN, MPa, mm, mm2, one, turn } from "../quantity/unit.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
+import { deg, kN, MPa, mm, mm2, one, turn } from "../quantity/unit.ts";
+import type { ThreadForm } from "../threads/threadForm.ts";
 
 const stripAreas = "FED-STD-H28/2B and ASME B1.1, appendix B: shear areas (wording of Machinery's Handbook)";
 
 /**
  * Shear area A_n of the hole's thread over the engaged length L, on the cylinder of the plug's major diameter.
- * Least material takes d at its minimum and D_2 at its maximum.
+ * Least material takes d at its minimum and D_2 at its maximum. The sources print it for flanks of alpha = 30°; the flanks
+ * are straight there, so half the angle of any other straight flank takes its place (derived).
  */
 export const internalStripArea = formula(
-  "A_n = pi * d * L / P * (P / 2 + (d - D_2) * tan(30 * deg))",
-  { d: mm, L: mm, P: mm, D_2: mm, A_n: mm2 },
+  "A_n = pi * d * L / P * (P / 2 + (d - D_2) * tan(alpha))",
+  { d: mm, L: mm, P: mm, D_2: mm, alpha: deg, A_n: mm2 },
   stripAreas,
 );
 
 /** Shear area A_s of the plug's thread over the engaged length L, on the cylinder of the hole's minor diameter. */
 export const externalStripArea = formula(
-  "A_s = pi * D_1 * L / P * (P / 2 + (d_2 - D_1) * tan(30 * deg))",
-  { D_1: mm, L: mm, P: mm, d_2: mm, A_s: mm2 },
+  "A_s = pi * D_1 * L / P * (P / 2 + (d_2 - D_1) * tan(alpha))",
+  { D_1: mm, L: mm, P: mm, d_2: mm, alpha: deg, A_s: mm2 },
   stripAreas,
 );
 
@@ -43,13 +44,18 @@ export const crowding = formula(
   "Yamamoto's load distribution in one constant (form from memory)",
 );
 
+/** VDI prints 1 / cos(30°) as 1.155. */
 const plugYield = formula(
-  "F_y = R_p * A_s / sqrt(1 + 3 * (3/2 * d_2 / d_0 * (P / (pi * d_2) + 1.155 * mu))^2)",
-  { R_p: MPa, A_s: mm2, d_2: mm, d_0: mm, P: mm, mu: one, F_y: kN },
+  "F_y = R_p * A_s / sqrt(1 + 3 * (3/2 * d_2 / d_0 * (P / (pi * d_2) + mu / cos(alpha)))^2)",
+  { R_p: MPa, A_s: mm2, d_2: mm, d_0: mm, P: mm, mu: one, alpha: deg, F_y: kN },
   "VDI 2230-1:2015, (R8/1), the whole of the yield strength (form from memory)",
 );
 
-const stressDiameter = formula("d_0 = (d_2 + d_3) / 2", { d_2: mm, d_3: mm, d_0: mm }, "ISO 898-1:2013, 9.1.6.1");
+const stressDiameter = formula(
+  "d_0 = sqrt(4 * A_s / pi)",
+  { A_s: mm2, d_0: mm },
+  "VDI 2230-1:2015, 5.4.1: the diameter of the stress area (form from memory)",
+);
 
 const thirdRule = formula(
   "F = pi * d_2 * R_m * k * n * P / 3",
@@ -58,20 +64,21 @@ const thirdRule = formula(
 );
 
 /** The force at which the plug's shank yields in tension and torsion together, for its yield strength R_p. */
-export const plugYieldForce = (thread: MetricThread, A_s: Quantity, R_p: Quantity, mu: Quantity): Quantity =>
-  plugYield({ R_p, A_s, d_2: thread.d_2, d_0: stressDiameter(thread), P: thread.P, mu });
+export const plugYieldForce = ({ d_2, P, alpha }: ThreadForm, A_s: Quantity, R_p: Quantity, mu: Quantity): Quantity =>
+  plugYield({ R_p, A_s, d_2, d_0: stressDiameter({ A_s }), P, mu, alpha });
 
 /** The same over a column of frictions, N. */
-export const plugYieldForces = (thread: MetricThread, A_s: Quantity, R_p: Quantity, mu: Float64Array): Float64Array =>
+export const plugYieldForces = (thread: ThreadForm, A_s: Quantity, R_p: Quantity, mu: Float64Array): Float64Array =>
   plugYield.over({
     R_p: R_p.value,
     A_s: A_s.value,
     d_2: thread.d_2.value,
-    d_0: stressDiameter(thread).value,
+    d_0: stressDiameter({ A_s }).value,
     P: thread.P.value,
+    alpha: thread.alpha.value,
     mu,
   });
 
 /** The strip force by the third rule of NASA RP-1228, from a public source, so that nobody has to trust our ranges alone. */
-export const thirdRuleForce = (thread: MetricThread, R_m: Quantity, k: Quantity, n: Quantity): Quantity =>
+export const thirdRuleForce = (thread: ThreadForm, R_m: Quantity, k: Quantity, n: Quantity): Quantity =>
   thirdRule({ d_2: thread.d_2, R_m, k, n, P: thread.P });

@@ -5,7 +5,7 @@ import { MPa, Nm, one, turn } from "../quantity/unit.ts";
 import { materialRows } from "../tables/materialRows.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { sourceText } from "../tables/source.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
+import type { ThreadForm } from "../threads/threadForm.ts";
 import { type CarryingTurns, leadIn } from "./carryingTurns.ts";
 import type { Closure, Port } from "./port.ts";
 import { thirdRuleForce } from "./stripping.ts";
@@ -28,7 +28,7 @@ export function thirdRuleTorque(
   closure: Closure,
   turns: CarryingTurns,
   ranges: Ranges,
-  turned: MetricThread = port.thread,
+  turned: ThreadForm = port.thread,
 ): Quantity {
   const row = materialRows[port.material];
   const [strength, ratio] = [ranges[row.strength], ranges[row.shearRatio]];
@@ -56,7 +56,7 @@ export const cautiousTorque = (
   closure: Closure,
   turns: CarryingTurns,
   ranges: Ranges,
-  turned: MetricThread = port.thread,
+  turned: ThreadForm = port.thread,
 ): number => thirdRuleTorque(port, closure, turns, ranges, turned).value / Nm.inSI;
 
 /** Means are those before a cut. */

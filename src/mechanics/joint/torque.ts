@@ -1,14 +1,14 @@
 import { formula } from "../quantity/formula.ts";
 import type { Quantity } from "../quantity/quantity.ts";
-import { kN, mm, Nm, one } from "../quantity/unit.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
+import { deg, kN, mm, Nm, one } from "../quantity/unit.ts";
+import type { ThreadForm } from "../threads/threadForm.ts";
 
 const iso16047 = "ISO 16047:2005, (A.1) solved for the thread and the bearing face (form from memory)";
 
-/** The arm T/F of a joint: what a newton of clamp force costs in torque. */
+/** The arm T/F of a joint: what a newton of clamp force costs in torque. ISO 16047 prints it for alpha = 30°. */
 export const torqueArm = formula(
-  "r = P / (2 * pi) + mu_th * d_2 / (2 * cos(30 * deg)) + mu_b * D_b / 2",
-  { P: mm, d_2: mm, D_b: mm, mu_th: one, mu_b: one, r: mm },
+  "r = P / (2 * pi) + mu_th * d_2 / (2 * cos(alpha)) + mu_b * D_b / 2",
+  { P: mm, d_2: mm, alpha: deg, D_b: mm, mu_th: one, mu_b: one, r: mm },
   iso16047,
 );
 
@@ -22,13 +22,14 @@ const bearing = formula(
 
 /** What resists the wrench: the thread, the bearing face and the friction of each. */
 export type TorquePath = {
-  readonly thread: MetricThread;
+  readonly thread: ThreadForm;
   readonly D_b: Quantity;
   readonly mu_th: Quantity;
   readonly mu_b: Quantity;
 };
 
-const arm = ({ thread: { P, d_2 }, D_b, mu_th, mu_b }: TorquePath): Quantity => torqueArm({ P, d_2, D_b, mu_th, mu_b });
+const arm = ({ thread: { P, d_2, alpha }, D_b, mu_th, mu_b }: TorquePath): Quantity =>
+  torqueArm({ P, d_2, alpha, D_b, mu_th, mu_b });
 
 /** The tightening torque T that sets up the clamp force `F`. */
 export const tighteningTorque = (path: TorquePath, F: Quantity): Quantity => torqueOf({ F, r: arm(path) });

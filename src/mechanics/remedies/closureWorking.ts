@@ -34,8 +34,9 @@ export function closureWorking(
     ? taken("n_l", exactly(0), turn, "the plug passes right through")
     : range("n_l", { ...ranges["lead-in"], distribution: leadIn(turns, ranges) });
   const n = turnsLessLeadIn({ n_c: turns.caught, n_l });
-  const L = engagedLength({ n, P: port.thread.P });
-  const A = internalStripArea({ d: port.limits.d_min, D_2: port.limits.D2_max, L, P: port.thread.P });
+  const { P, alpha } = port.thread;
+  const L = engagedLength({ n, P });
+  const A = internalStripArea({ d: port.limits.d_min, D_2: port.limits.D2_max, L, P, alpha });
   const R_m = range("R_m", heat === 1 ? strength : { ...strength, distribution: scaled(strength.distribution, heat) });
   const F_s = stripForce({ A, R_m, k: range("k", ranges[row.shearRatio]) });
   const height = port.left.condition === "gone" ? ranges["height poor"] : ranges[`height ${port.left.condition}`];

@@ -3,7 +3,7 @@ import { formula } from "../quantity/formula.ts";
 import { exact, type Quantity, taken, valueIn } from "../quantity/quantity.ts";
 import { mm, one } from "../quantity/unit.ts";
 import { commonPractice, sourceText } from "../tables/source.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
+import type { ThreadForm } from "../threads/threadForm.ts";
 import { need } from "./fitNeed.ts";
 
 const practice = sourceText(commonPractice);
@@ -40,7 +40,7 @@ export type CoilFit = {
 const setDownOf = formula("s_d = k_s * P", { k_s: one, P: mm, s_d: mm }, practice);
 
 /** The coil of so many diameters. */
-export function coilOf({ d, P }: MetricThread, diameters: number): CoilFit {
+export function coilOf({ d, P }: ThreadForm, diameters: number): CoilFit {
   const L = nominal({ k_L: exact("k_L", diameters, one, "as sold"), d });
   return {
     diameters,
@@ -58,7 +58,7 @@ export const coilDrill = (D1_min: Quantity): Quantity =>
   exact("D_t", Math.round(10 * (valueIn(mm, D1_min) + 0.1)) / 10, mm, "within the limits of the hole");
 
 /** The longest coil that a depth of thread surely takes; the shortest where it takes none or nobody measured it. */
-export function longestCoil(thread: MetricThread, depth: Quantity | null): CoilFit {
+export function longestCoil(thread: ThreadForm, depth: Quantity | null): CoilFit {
   const coils = lengths.map((it) => coilOf(thread, it));
   const fits = coils.filter(({ plate: wanted }) => need("depth", depth, wanted).state === "met");
   return fits.at(-1) ?? coilOf(thread, lengths[0]);

@@ -2,13 +2,14 @@ import { uniform } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
 import { type Quantity, taken } from "../quantity/quantity.ts";
 import { mm, percent } from "../quantity/unit.ts";
-import { metricSizes } from "../tables/iso261.ts";
-import { plugDiameters_mm } from "../tables/plugRings.ts";
 import { judgement, sourceText } from "../tables/source.ts";
-import { type MetricThread, metricThread } from "../threads/metricThread.ts";
+import type { Thread } from "../threads/thread.ts";
+import type { ThreadForm } from "../threads/threadForm.ts";
 
-/** The tapping drill D_t of a thread. */
-export const tappingDrill = formula("D_t = d - P", { d: mm, P: mm, D_t: mm }, "common practice, no source");
+const lessPitch = formula("D_t = d - P", { d: mm, P: mm, D_t: mm }, "common practice, no source");
+
+/** The tapping drill D_t of a parallel thread: of G from its table, as its threads are deeper than they seem; else d - P. */
+export const tappingDrill = (thread: Thread): Quantity => (thread.type === "G" ? thread.drill : lessPitch(thread));
 
 /** How much of a thread a drill leaves, as American tables count it: of twice the depth of a full sharp-rooted thread. */
 export const percentOfThread = formula(
@@ -24,6 +25,16 @@ export const percentOfIsoThread = formula(
   "ISO 68-1:1998: twice 5/8 H",
 );
 
+const percentOfWhitworth = formula(
+  "q = (d - D_t) / (2 * 0.640327 * P)",
+  { d: mm, D_t: mm, P: mm, q: percent },
+  "ISO 228-1:2000, 3: twice the height of the thread",
+);
+
+/** How much of its own thread a drill leaves. */
+export const shareOfThread = (type: Thread["type"], { d, P }: Pick<ThreadForm, "d" | "P">, D_t: Quantity): Quantity =>
+  (type === "G" ? percentOfWhitworth : percentOfThread)({ d, D_t, P });
+
 const clearOf = formula("c = D_t - d - e", { D_t: mm, d: mm, e: mm, c: mm }, "plain geometry");
 
 /** How far a torn thread reaches over its nominal diameter. */
@@ -35,34 +46,18 @@ const tornOver: Quantity = taken(
 );
 
 /** By how much the drill of a larger thread clears the torn one, on the diameter: below 0 it bites in the old crests. */
-export const clearOfTorn = (torn: MetricThread, larger: MetricThread): Quantity =>
+export const clearOfTorn = (torn: Thread, larger: Thread): Quantity =>
   clearOf({ D_t: tappingDrill(larger), d: torn.d, e: tornOver });
-
-/**
- * The next thread up that a torn one may be cut to: of the diameters that plugs and their rings are made in, of the same
- * pitch or else 1.5 mm, the first whose drill takes the whole of the torn thread; null where there is none.
- */
-export function nextSize(torn: MetricThread): MetricThread | null {
-  const [d_mm, P_mm] = [1e3 * torn.d.value, 1e3 * torn.P.value];
-  const fits = (pitch_mm: number): MetricThread | undefined =>
-    metricSizes
-      .filter((it) => Math.abs(it.P_mm - pitch_mm) < 1e-9 && it.d_mm > d_mm && isPlugSize(it.d_mm))
-      .map((it) => metricThread(it.d_mm, it.P_mm))
-      .find((larger) => leastOf(clearOfTorn(torn, larger)) >= -1e-9);
-  return fits(P_mm) ?? fits(1.5) ?? null;
-}
 
 /** What clears the torn thread at its largest by less than this only just clears it, mm. */
 const surely_mm = 0.5;
 
 /** Whether a larger thread clears the torn one at its largest, and by enough to be sure of it. */
-export function clears(torn: MetricThread, larger: MetricThread): "surely" | "just" | "not" {
-  const least_mm = leastOf(clearOfTorn(torn, larger)) * 1e3;
+export function clears(torn: Thread, larger: Thread): "surely" | "just" | "not" {
+  const least_mm = leastClearance(torn, larger) * 1e3;
   if (least_mm < -1e-9) return "not";
   return least_mm >= surely_mm ? "surely" : "just";
 }
 
-const leastOf = (clear: Quantity): number => clear.value - 0.2e-3;
-
-const largestRing_mm = Math.max(...plugDiameters_mm);
-const isPlugSize = (d_mm: number): boolean => plugDiameters_mm.includes(d_mm) || d_mm > largestRing_mm;
+/** The clearance over the torn thread at its largest, m. */
+export const leastClearance = (torn: Thread, larger: Thread): number => clearOfTorn(torn, larger).value - 0.2e-3;

@@ -21,9 +21,8 @@ import type { Levels } from "../tables/levels.ts";
 import type { Material } from "../tables/materials.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { commonPractice, judgement, type Source, sourceText } from "../tables/source.ts";
-import { limits } from "../threads/metricLimits.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
-import type { HoleClass, PlugClass } from "../threads/toleranceClass.ts";
+import { isTaper, type Thread } from "../threads/thread.ts";
+import type { ThreadLimits } from "../threads/threadLimits.ts";
 import type { Asked, BayAir, PortCase } from "./portCase.ts";
 import type { Wish } from "./ranking.ts";
 import { nothingBetween, sealSize } from "./sealSize.ts";
@@ -33,9 +32,9 @@ import type { ShopFigures } from "./shopFigures.ts";
 export type GivenCase = {
   readonly joint: JointKind;
   readonly asked: Asked;
-  readonly thread: MetricThread;
-  readonly plugClass: PlugClass;
-  readonly holeClass: HoleClass;
+  readonly thread: Thread;
+  /** By the tolerance classes given, else by the ordinary ones of the thread's standard. */
+  readonly limits: ThreadLimits;
   readonly material: Material;
   readonly threadDepth: Quantity | null;
   readonly thinnestWall: Quantity | null;
@@ -107,7 +106,7 @@ export function completed(given: GivenCase): { readonly portCase: PortCase; read
   const { left } = given;
   const port: Port = {
     thread: given.thread,
-    limits: limits(given.thread, given.plugClass, given.holeClass),
+    limits: given.limits,
     material: given.material,
     threadDepth: given.threadDepth,
     thinnestWall: given.thinnestWall,
@@ -153,9 +152,14 @@ export function completed(given: GivenCase): { readonly portCase: PortCase; read
       : take("surface", "oiled", judgement("a plug under oil is oiled unless it was degreased"));
   }
 
+  function takenTaper(): SealKind {
+    return take("seal.kind", "taper", judgement(`${given.thread.designation} seals on its own thread`));
+  }
+
   function completedSeal(): Seal {
     const given_ = given.seal;
-    const kind = given_.kind ?? take("seal.kind", "flat washer", commonPractice);
+    const kind =
+      given_.kind ?? (isTaper(given.thread) ? takenTaper() : take("seal.kind", "flat washer", commonPractice));
     const material =
       kind !== "flat washer" ? null : (given_.material ?? take("seal.material", "aluminium", commonPractice));
     const size = sealSize(kind, d_mm, given.plug.headDiameter);

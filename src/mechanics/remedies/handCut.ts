@@ -1,17 +1,23 @@
 import { type Quantity, valueIn } from "../quantity/quantity.ts";
 import { mm, percent, turn } from "../quantity/unit.ts";
+import type { Thread } from "../threads/thread.ts";
 import { accessNeeds } from "./fitAccess.ts";
 import { chips, rangeOf } from "./fitChips.ts";
 import { crookedness, stopTurns, tipDepth } from "./fitDepth.ts";
 import type { Need } from "./fitNeed.ts";
 import { fullDepth, overrun, roomAsked, tapRoom } from "./fitOverrun.ts";
-import { percentOfThread } from "./fitTapping.ts";
+import { shareOfThread } from "./fitTapping.ts";
 import { leastBoss, wallNeeds } from "./fitWall.ts";
 import type { PortCase } from "./portCase.ts";
 import { chipsCheck, cuttingChecks, type RepairCheck, tapCheck } from "./repair.ts";
 
-/** The thread that is cut, by its major and pitch diameter and pitch. */
-type CutThread = { readonly d: Quantity; readonly d_2: Quantity; readonly P: Quantity };
+/** The thread that is cut, by its standard, its major and pitch diameter and its pitch. */
+type CutThread = {
+  readonly type: Thread["type"];
+  readonly d: Quantity;
+  readonly d_2: Quantity;
+  readonly P: Quantity;
+};
 
 /** A larger thread drilled and tapped into a port by hand: what it asks of the port, how it is done and what it yields. */
 export type HandCut = {
@@ -29,12 +35,12 @@ export type HandCut = {
 };
 
 /** The hand's cut of `thread` from the tapping drill of diameter D_t. */
-export function handCut(portCase: PortCase, { d, d_2, P }: CutThread, D_t: Quantity): HandCut {
+export function handCut(portCase: PortCase, { type, d, d_2, P }: CutThread, D_t: Quantity): HandCut {
   const { port, asked } = portCase;
   const depth = port.threadDepth && fullDepth(port, port.threadDepth, P);
   const [wall, quarter, trade] = wallNeeds(port, d);
   const room = tapRoom(port, P);
-  const q = percentOfThread({ d, D_t, P });
+  const q = shareOfThread(type, { d, P }, D_t);
   const cut = depth && chips(port, d_2, depth, asked.alloyTested === "yes");
   return {
     depth,

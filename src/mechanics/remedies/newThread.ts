@@ -9,9 +9,8 @@ import { minimum } from "../quantity/minimum.ts";
 import { exact, type Quantity, valueIn } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
 import { sourceText } from "../tables/source.ts";
-import { limits } from "../threads/metricLimits.ts";
-import type { MetricThread } from "../threads/metricThread.ts";
-import { standardHole, standardPlug } from "../threads/toleranceClass.ts";
+import type { Thread } from "../threads/thread.ts";
+import { standardLimits } from "../threads/threadLimits.ts";
 import type { PortCase } from "./portCase.ts";
 import { sealSize } from "./sealSize.ts";
 import { needFor, turnsOf, type WeighedClosure, weighedBy, weighedClosure } from "./weighedClosure.ts";
@@ -31,7 +30,7 @@ export const cutNew = (from: Quantity, to: Quantity): Left => ({
 export const atTheFace: Quantity = exact("z_1", 0, mm, "cut from the face");
 
 /** The port with a larger thread cut to a depth, and a new plug on a ring of the same kind. */
-export function recutPort(portCase: PortCase, thread: MetricThread, depth: Quantity): PortCase {
+export function recutPort(portCase: PortCase, thread: Thread, depth: Quantity): PortCase {
   const { port, asFound } = portCase;
   const d_mm = valueIn(mm, thread.d);
   const { seal, plug } = asFound;
@@ -62,7 +61,7 @@ export function recutPort(portCase: PortCase, thread: MetricThread, depth: Quant
   const recut: Port = {
     ...port,
     thread,
-    limits: limits(thread, standardPlug, standardHole),
+    limits: standardLimits(thread),
     left: cutNew(atTheFace, depth),
     healthy: null,
   };
@@ -78,7 +77,7 @@ export function weighedAnew(portCase: PortCase): WeighedClosure | null {
 
 /** What holds an insert in the case: its outer thread, from and to where it carries, and what its strength goes by. */
 export type OuterThread = {
-  readonly thread: MetricThread;
+  readonly thread: Thread;
   readonly limits: Port["limits"];
   readonly from: Quantity;
   readonly to: Quantity;

@@ -1,19 +1,25 @@
 import { exact, valueIn } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
 import { need } from "./fitNeed.ts";
-import { clearOfTorn, clears, nextSize, percentOfIsoThread, tappingDrill } from "./fitTapping.ts";
+import { clearOfTorn, clears, percentOfIsoThread, tappingDrill } from "./fitTapping.ts";
 import { fullTurns } from "./fullTurns.ts";
 import { handCut } from "./handCut.ts";
+import { nextSize } from "./largerThread.ts";
 import { recutPort, weighedAnew } from "./newThread.ts";
 import type { PortCase } from "./portCase.ts";
 import { newThreadRules, type Repair, repairOf } from "./repair.ts";
+import { taperWhyNot } from "./taperPort.ts";
 
 /** The hole re-tapped to the next size up, with a new plug and a larger ring. */
 export function nextSizeRepair(portCase: PortCase): Repair {
   const { port } = portCase;
   const larger = nextSize(port.thread);
   if (!larger)
-    return repairOf(portCase, "next size", { bound: newThreadRules, lasting: true, whyNot: "no larger size" });
+    return repairOf(portCase, "next size", {
+      bound: newThreadRules,
+      lasting: true,
+      whyNot: taperWhyNot(port) ?? "no larger size",
+    });
   const drill = tappingDrill(larger);
   const cut = handCut(portCase, larger, drill);
   const { depth } = cut;
@@ -38,7 +44,7 @@ export function nextSizeRepair(portCase: PortCase): Repair {
       },
     ],
     sums: [
-      percentOfIsoThread({ d: larger.d, D_t: drill, P: larger.P }),
+      ...(larger.type === "G" ? [] : [percentOfIsoThread({ d: larger.d, D_t: drill, P: larger.P })]),
       clearOfTorn(port.thread, larger),
       ...cut.sums,
       ...(depth ? [depth] : []),

@@ -5,6 +5,7 @@ import { valueIn } from "../quantity/quantity.ts";
 import { one, turn } from "../quantity/unit.ts";
 import { jointRows } from "../tables/jointKinds.ts";
 import { materialRows } from "../tables/materialRows.ts";
+import { isTaper } from "../threads/thread.ts";
 import { isNamedBy, isSealantAlone, type Method, type RemedyId } from "./method.ts";
 import {
   type Asked,
@@ -63,6 +64,7 @@ export type RefusalReason =
   | { readonly type: "kind of joint not said" }
   | { readonly type: "breather blocked" }
   | { readonly type: "seal not covered" }
+  | { readonly type: "taper thread"; readonly thread: string }
   | { readonly type: "alloy not tested" }
   | { readonly type: "method not for this port" };
 
@@ -179,6 +181,10 @@ const breather: Rule = (_, { asked }) =>
 const covered: Rule = (method, { asFound }) =>
   asFound.seal.kind === "taper" || !sealNeed(method.seal) ? never("not covered", { type: "seal not covered" }) : null;
 
+/** A taper thread closes by its own flanks: no seal, no clamp and so no window. */
+const taper: Rule = (_, { port: { thread } }) =>
+  isTaper(thread) ? never("not covered", { type: "taper thread", thread: thread.designation }) : null;
+
 /** Only what is welded or ground is asked for its alloy. */
 const alloy: Rule = (_, { asked, port }) =>
   materialRows[port.material].lightAlloy && asked.alloyTested !== "yes"
@@ -196,6 +202,7 @@ const rules: readonly Rule[] = [
   people,
   notAsked,
   breather,
+  taper,
   tooLittle,
   again,
   covered,

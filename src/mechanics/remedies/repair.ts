@@ -62,6 +62,8 @@ export type WhyNot =
   | "no larger size"
   | "no coil of this size"
   | "no bush of this size"
+  | "no table of its coil holes"
+  | "taper thread"
   | "the thread slides over";
 
 /** What has to be looked at, with the figures of the fit. */
@@ -91,7 +93,7 @@ export type RepairCheck =
   | { readonly type: "new plug"; readonly thread: string; readonly underHead_mm: number | null }
   | { readonly type: "coil"; readonly diameters: number; readonly length_mm: number; readonly installed_mm: number }
   | { readonly type: "set down"; readonly from_mm: number; readonly to_mm: number }
-  | { readonly type: "bush"; readonly outer: string; readonly wall_mm: number }
+  | { readonly type: "bush"; readonly outer: string; readonly inner: string | null; readonly wall_mm: number }
   | { readonly type: "maker's torque only" }
   | { readonly type: "weigh again once repaired" };
 

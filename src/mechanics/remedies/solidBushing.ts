@@ -1,8 +1,7 @@
 import { exact, valueIn } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
-import { limits } from "../threads/metricLimits.ts";
-import { standardHole, standardPlug } from "../threads/toleranceClass.ts";
-import { bushThread, bushWall, leastBushLength, leastBushWall } from "./fitBush.ts";
+import { standardLimits } from "../threads/threadLimits.ts";
+import { bushCheck, bushThread, bushWall, leastBushLength, leastBushWall } from "./fitBush.ts";
 import { need } from "./fitNeed.ts";
 import { tappingDrill } from "./fitTapping.ts";
 import { fullTurns } from "./fullTurns.ts";
@@ -10,6 +9,7 @@ import { handCut } from "./handCut.ts";
 import { atTheFace, cutNew, weighedInsert } from "./newThread.ts";
 import type { PortCase } from "./portCase.ts";
 import { newThreadRules, type Repair, repairOf } from "./repair.ts";
+import { taperWhyNot } from "./taperPort.ts";
 
 /** A steel bush with a shoulder, locked in a larger thread: the original plug, on a new face. */
 export function solidBushing(portCase: PortCase): Repair {
@@ -19,7 +19,7 @@ export function solidBushing(portCase: PortCase): Repair {
     return repairOf(portCase, "solid bushing", {
       bound: newThreadRules,
       lasting: true,
-      whyNot: "no bush of this size",
+      whyNot: taperWhyNot(port) ?? "no bush of this size",
     });
   const cut = handCut(portCase, outer, tappingDrill(outer));
   const { depth } = cut;
@@ -35,7 +35,7 @@ export function solidBushing(portCase: PortCase): Repair {
       ...(repaired ? fullTurns(portCase, repaired) : []),
     ],
     said: cut.said,
-    checks: [...cut.drilling, { type: "bush", outer: outer.designation, wall_mm: valueIn(mm, t_b) }, ...cut.tapping],
+    checks: [...cut.drilling, bushCheck(outer.designation, port.thread, valueIn(mm, t_b)), ...cut.tapping],
     sums: [t_b, ...cut.sums],
     repaired,
     insert: depth && { outer_mm: valueIn(mm, outer.d), from_mm: 0, to_mm: valueIn(mm, depth) },
@@ -46,7 +46,7 @@ export function solidBushing(portCase: PortCase): Repair {
         { from: exact("z_1", 0, mm, "the face of the bush"), to: depth },
         {
           thread: outer,
-          limits: limits(outer, standardPlug, standardHole),
+          limits: standardLimits(outer),
           from: atTheFace,
           to: depth,
           tableFactor: null,

@@ -85,9 +85,11 @@ export function clampAt({ port, ranges }: PortCase, closure: Closure, torque_Nm:
   return clampForce({ thread: port.thread, D_b, mu_th: mu("mu_th"), mu_b: mu("mu_b") }, exact("T", torque_Nm, Nm));
 }
 
-/** The stop rule of a pull. */
-export const stopRuleFor = (portCase: PortCase, closure: Closure, torque_Nm: number): StopRule =>
-  stopRule(portCase.port.thread, closure.seal, clampAt(portCase, closure, torque_Nm), torque_Nm);
+/** The stop rule of a pull; null for a taper, which turns on for turns while it wedges. */
+export const stopRuleFor = (portCase: PortCase, closure: Closure, torque_Nm: number): StopRule | null =>
+  closure.seal.kind === "taper"
+    ? null
+    : stopRule(portCase.port.thread, closure.seal, clampAt(portCase, closure, torque_Nm), torque_Nm);
 
 /** The force the seal needs, with its spread, for the working. */
 export function needOf({ ranges }: PortCase, { seal }: Closure): Quantity | null {

@@ -1,7 +1,7 @@
 import { exact, valueIn } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
-import { metricThread } from "../threads/metricThread.ts";
-import { wireCoilHole } from "../threads/wireCoilHole.ts";
+import type { Thread } from "../threads/thread.ts";
+import { unifiedCoilHole, type WireCoilHole, wireCoilHole } from "../threads/wireCoilHole.ts";
 import { rangeOf } from "./fitChips.ts";
 import { coilDrill, longestCoil } from "./fitCoil.ts";
 import { need } from "./fitNeed.ts";
@@ -9,7 +9,7 @@ import { fullTurns } from "./fullTurns.ts";
 import { handCut } from "./handCut.ts";
 import { cutNew, weighedInsert } from "./newThread.ts";
 import type { PortCase } from "./portCase.ts";
-import { newThreadRules, type Repair, repairOf } from "./repair.ts";
+import { newThreadRules, type Repair, repairOf, type WhyNot } from "./repair.ts";
 
 /**
  * What the length tables of the trade stand below the bare shear of the hole's thread by, 1.7 to 2.9, usually this (common
@@ -24,16 +24,16 @@ const largest_mm = 39;
 export function wireCoil(portCase: PortCase): Repair {
   const { port } = portCase;
   const { thread } = port;
-  if (valueIn(mm, thread.d) > largest_mm)
-    return repairOf(portCase, "wire coil", { bound: newThreadRules, lasting: true, whyNot: "no coil of this size" });
-  const hole = wireCoilHole(thread, "5H");
+  const hole = holeFor(thread);
+  if (!("D_STI" in hole))
+    return repairOf(portCase, "wire coil", { bound: newThreadRules, lasting: true, whyNot: hole.whyNot });
   const { D_STI, D_2STI, D1_min, D1_max } = hole;
-  const cut = handCut(portCase, { d: D_STI, d_2: D_2STI, P: thread.P }, coilDrill(D1_min));
+  const cut = handCut(portCase, { type: thread.type, d: D_STI, d_2: D_2STI, P: thread.P }, coilDrill(D1_min));
   const { depth } = cut;
   const coil = longestCoil(thread, depth);
   const inside = { from: coil.setDown, to: endOf(coil.setDown.value, coil.installed.value) };
   const repaired = { ...portCase, port: { ...port, left: cutNew(inside.from, inside.to) } };
-  const outer = metricThread(valueIn(mm, D_STI), valueIn(mm, thread.P));
+  const outer = { ...thread, d: D_STI, d_2: D_2STI, D_1: hole.D_1STI };
   const { low, high } = rangeOf(coil.setDown);
   return repairOf(portCase, "wire coil", {
     bound: newThreadRules,
@@ -68,6 +68,18 @@ export function wireCoil(portCase: PortCase): Repair {
         tableFactor,
       }),
   });
+}
+
+/** The hole of a coil that is sold for this thread, or why there is none. */
+function holeFor(thread: Thread): WireCoilHole | { readonly whyNot: WhyNot } {
+  const tooLarge = valueIn(mm, thread.d) > largest_mm;
+  if (thread.type === "metric") return tooLarge ? { whyNot: "no coil of this size" } : wireCoilHole(thread, "5H");
+  if (thread.type === "unified") {
+    const sold = thread.series === "UNC" || thread.series === "UNF";
+    return tooLarge || !sold ? { whyNot: "no coil of this size" } : unifiedCoilHole(thread);
+  }
+  // Coils for G are sold, to holes that stand in their makers' tables only.
+  return { whyNot: thread.type === "G" ? "no table of its coil holes" : "taper thread" };
 }
 
 const endOf = (from_m: number, length_m: number) => exact("z_2", 1e3 * (from_m + length_m), mm, "end of the coil");

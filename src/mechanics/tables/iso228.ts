@@ -9,6 +9,8 @@ export type PipeSize = {
   /** Basic major diameter, mm; of a taper thread at the gauge plane. */
   readonly d_mm: number;
   readonly tolerances: GTolerances;
+  /** The drill that a parallel thread is tapped from, mm; trade tables of tapping drills (common practice, no source). */
+  readonly drill_mm: number;
   readonly source: Source;
 };
 
@@ -33,28 +35,29 @@ const tolerances: Readonly<Record<28 | 19 | 14 | 11, GTolerances>> = {
   11: { T_d: 360, T_d2: { A: 180, B: 360 }, T_D1: 640 },
 };
 
-const row = (size: string, n: 28 | 19 | 14 | 11, d_mm: number, source: Source): PipeSize => ({
+const row = (size: string, n: 28 | 19 | 14 | 11, d_mm: number, drill_mm: number, source: Source): PipeSize => ({
   size,
   n,
   d_mm,
   tolerances: tolerances[n],
+  drill_mm,
   source,
 });
 
-/** Sizes 1/16 to 2, from small to large. */
+/** Sizes 1/16 to 2, from small to large. Some tables drill 45.5 for 1 1/2, which is over the hole's minor diameter. */
 export const pipeSizes: readonly PipeSize[] = [
-  row("1/16", 28, 7.723, MEMORY),
-  row("1/8", 28, 9.728, SEEN),
-  row("1/4", 19, 13.157, SEEN),
-  row("3/8", 19, 16.662, SEEN),
-  row("1/2", 14, 20.955, SEEN),
-  row("5/8", 14, 22.911, SEEN),
-  row("3/4", 14, 26.441, SEEN),
-  row("7/8", 14, 30.201, SEEN),
-  row("1", 11, 33.249, SEEN),
-  row("1 1/8", 11, 37.897, MEMORY),
-  row("1 1/4", 11, 41.91, MEMORY),
-  row("1 1/2", 11, 47.803, MEMORY),
-  row("1 3/4", 11, 53.746, MEMORY),
-  row("2", 11, 59.614, MEMORY),
+  row("1/16", 28, 7.723, 6.8, MEMORY),
+  row("1/8", 28, 9.728, 8.8, SEEN),
+  row("1/4", 19, 13.157, 11.8, SEEN),
+  row("3/8", 19, 16.662, 15.25, SEEN),
+  row("1/2", 14, 20.955, 19, SEEN),
+  row("5/8", 14, 22.911, 21, SEEN),
+  row("3/4", 14, 26.441, 24.5, SEEN),
+  row("7/8", 14, 30.201, 28.25, SEEN),
+  row("1", 11, 33.249, 30.75, SEEN),
+  row("1 1/8", 11, 37.897, 35.5, MEMORY),
+  row("1 1/4", 11, 41.91, 39.5, MEMORY),
+  row("1 1/2", 11, 47.803, 45.25, MEMORY),
+  row("1 3/4", 11, 53.746, 51, MEMORY),
+  row("2", 11, 59.614, 57, MEMORY),
 ];

@@ -1,3 +1,4 @@
+import { pipeSizes } from "./iso228.ts";
 import { fromMemory, judgement, type Source } from "./source.ts";
 
 /** A ring by its sizes as sold, mm; the thickness is as it lies when tightened. */
@@ -29,9 +30,32 @@ const flatRings: Readonly<Record<number, readonly [number, number, number]>> = {
 /** The diameters that plug threads and their flat rings are made in, mm. */
 export const plugDiameters_mm: readonly number[] = Object.keys(flatRings).map(Number);
 
+type PipeRow = {
+  /** Inside, outside, thickness. */
+  readonly flat: readonly [number, number, number];
+  readonly bonded: readonly [number, number, number];
+  readonly collar: number;
+};
+
+/** What closes plugs of G threads, by their size in inches of pipe. DIN 7603, DIN 908 and DIN 910, from memory. */
+const pipeRows: Readonly<Record<string, PipeRow>> = {
+  "1/8": { flat: [10, 13.5, 1], bonded: [10.4, 15.9, 2], collar: 14 },
+  "1/4": { flat: [14, 18, 1.5], bonded: [13.7, 20.6, 2], collar: 18 },
+  "3/8": { flat: [17, 21, 1.5], bonded: [17.3, 23.8, 2], collar: 22 },
+  "1/2": { flat: [21, 26, 1.5], bonded: [21.5, 28.6, 2.5], collar: 26 },
+  "3/4": { flat: [27, 32, 2], bonded: [27.1, 34.9, 2.5], collar: 32 },
+  "1": { flat: [33, 39, 2], bonded: [33.9, 42.8, 3.4], collar: 39 },
+};
+
+/** The row of a G thread by its major diameter. */
+function pipeRow(d_mm: number): PipeRow | undefined {
+  const size = pipeSizes.find((it) => Math.abs(it.d_mm - d_mm) < 1e-6)?.size;
+  return size === undefined ? undefined : pipeRows[size];
+}
+
 /** The flat ring of a plug thread. */
 export function flatRing(d_mm: number): RingSize {
-  const known = flatRings[d_mm];
+  const known = flatRings[d_mm] ?? pipeRow(d_mm)?.flat;
   if (!known) return ring(d_mm, d_mm + 5, 1.5, judgement("5 mm over the thread, as the rings of DIN 7603 run"));
   return ring(known[0], known[1], known[2], din7603);
 }
@@ -41,13 +65,16 @@ export const crushRing = (d_mm: number): RingSize =>
   ring(d_mm + 0.3, d_mm + 5, 1.5, judgement("as folded rings of plug threads run, crushed to 1.5 mm"));
 
 /** The bonded seal of a plug thread; the thickness is that of its metal ring. */
-export const bondedSeal = (d_mm: number): RingSize =>
-  ring(
+export function bondedSeal(d_mm: number): RingSize {
+  const pipe = pipeRow(d_mm)?.bonded;
+  if (pipe) return ring(...pipe, fromMemory("bonded seals for G threads, trade lists"));
+  return ring(
     d_mm + 0.7,
     d_mm + 8,
     1.5,
     judgement("as bonded seals of plug threads run (18.7 x 26 x 1.5 for 18 mm, from memory)"),
   );
+}
 
 /** The O-ring in the chamfer of a plug thread; head and face meet, so it takes no thread. */
 export const oRing = (d_mm: number): RingSize =>
@@ -69,7 +96,7 @@ const collars: Readonly<Record<number, number>> = {
 
 /** The collar diameter of a plug, mm, and where it comes from. */
 export function collar(d_mm: number): { readonly diameter_mm: number; readonly source: Source } {
-  const known = collars[d_mm];
+  const known = collars[d_mm] ?? pipeRow(d_mm)?.collar;
   return known
     ? { diameter_mm: known, source: fromMemory("DIN 908 and DIN 910, collar") }
     : { diameter_mm: Math.round(1.2 * d_mm + 1), source: judgement("collars run about 1.2 d + 1 mm") };

@@ -1,17 +1,10 @@
 import { formula } from "../quantity/formula.ts";
 import { exact, type Quantity } from "../quantity/quantity.ts";
 import { mm, mm2 } from "../quantity/unit.ts";
+import { flankOf60, type ThreadForm } from "./threadForm.ts";
 
 /** An ISO metric thread by its basic sizes. Symbols as in ISO 724. */
-export type MetricThread = {
-  readonly designation: string;
-  readonly d: Quantity;
-  readonly P: Quantity;
-  readonly H: Quantity;
-  readonly d_2: Quantity;
-  readonly D_1: Quantity;
-  readonly d_3: Quantity;
-};
+export type MetricThread = ThreadForm & { readonly type: "metric"; readonly H: Quantity };
 
 const triangle = formula("H = sqrt(3) / 2 * P", { P: mm, H: mm }, "ISO 68-1:1998, 3");
 const pitchDiameter = formula("d_2 = d - 3/4 * H", { d: mm, H: mm, d_2: mm }, "ISO 724:1993, 3");
@@ -26,10 +19,12 @@ export function metricThread(d_mm: number, P_mm: number): MetricThread {
   const H = triangle({ P });
   const designation = `M${d_mm}x${P_mm}`;
   return {
+    type: "metric",
     designation,
     d,
     P,
     H,
+    alpha: flankOf60,
     d_2: pitchDiameter({ d, H }),
     D_1: minorDiameter({ d, H }),
     d_3: rootDiameter({ d, H }),
@@ -37,4 +32,4 @@ export function metricThread(d_mm: number, P_mm: number): MetricThread {
 }
 
 /** Nominal stress area A_s, the area that carries the load in tension. */
-export const stressArea = ({ d_2, d_3 }: MetricThread): Quantity => area({ d_2, d_3 });
+export const stressArea = ({ d_2, d_3 }: Pick<ThreadForm, "d_2" | "d_3">): Quantity => area({ d_2, d_3 });

@@ -1,24 +1,20 @@
 import { formula, numericalFormula } from "../quantity/formula.ts";
-import { exact, type Quantity } from "../quantity/quantity.ts";
+import { as, exact, type Quantity } from "../quantity/quantity.ts";
 import { inches, one } from "../quantity/unit.ts";
 import type { NptSize } from "../tables/nptSizes.ts";
 import { sourceText } from "../tables/source.ts";
+import { flankOf60, type ThreadForm } from "./threadForm.ts";
 import { roundedTo } from "./unifiedRounding.ts";
 
-/** An American taper pipe thread. d_2 and D_1 are those at the gauge plane, L_1 from the small end of the plug. */
-export type NptThread = {
+/**
+ * An American taper pipe thread, as "1/2-14 NPT". d is the outside diameter D of the pipe, which no crest stands above; d_2
+ * and D_1 are those at the gauge plane (E_1, K_1), L_1 is measured from the small end of the plug.
+ */
+export type NptThread = ThreadForm & {
   readonly type: "NPT";
-  /** "1/2-14 NPT". */
-  readonly designation: string;
   readonly size: string;
-  /** Outside diameter D of the pipe, which no crest stands above. */
-  readonly d: Quantity;
-  readonly P: Quantity;
-  /** Pitch diameter at the small end of the plug, and at the gauge plane (E_1). */
+  /** Pitch diameter at the small end of the plug. */
   readonly E_0: Quantity;
-  readonly d_2: Quantity;
-  /** Minor diameter at the gauge plane, K_1. */
-  readonly D_1: Quantity;
   /** Height of the thread. */
   readonly h: Quantity;
   /** Length of hand-tight engagement, and of all effective thread. */
@@ -36,6 +32,7 @@ export function nptThread({ size, n, D_in, L_1_in, source }: NptSize): NptThread
   const E_0 = roundedTo("E_0", pitchAtSmallEnd({ D, n: perInch }), 5, inches, ROUNDED);
   const E_1 = roundedTo("E_1", pitchAtGaugePlane({ E_0, L_1 }), 5, inches, ROUNDED);
   const h = threadHeight({ P });
+  const K_1 = minorAtGaugePlane({ E_1, h });
   return {
     type: "NPT",
     designation: `${size}-${n} NPT`,
@@ -44,7 +41,9 @@ export function nptThread({ size, n, D_in, L_1_in, source }: NptSize): NptThread
     P,
     E_0,
     d_2: E_1,
-    D_1: minorAtGaugePlane({ E_1, h }),
+    D_1: K_1,
+    d_3: as("d_3", K_1),
+    alpha: flankOf60,
     h,
     L_1,
     L_2: effectiveLength({ D, n: perInch }),

@@ -1,10 +1,11 @@
 import { formula, numericalFormula } from "../quantity/formula.ts";
-import { exact, type Quantity } from "../quantity/quantity.ts";
-import { mm, one } from "../quantity/unit.ts";
+import { as, exact, type Quantity } from "../quantity/quantity.ts";
+import { mm, mm2, one } from "../quantity/unit.ts";
 import { iso7GaugeLengths, type TaperPipeSize } from "../tables/iso7.ts";
 import type { GTolerances, PipeSize } from "../tables/iso228.ts";
-import { type Source, sourceText } from "../tables/source.ts";
+import { commonPractice, type Source, sourceText } from "../tables/source.ts";
 import type { NptThread } from "./nptThread.ts";
+import { flankOf55, type ThreadForm } from "./threadForm.ts";
 import { roundedTo } from "./unifiedRounding.ts";
 
 /** A pipe thread: parallel G (ISO 228-1), taper R in Rc (ISO 7-1), or NPT (ASME B1.20.1). */
@@ -14,6 +15,8 @@ export type PipeThread = ParallelPipeThread | TaperPipeThread | NptThread;
 export type ParallelPipeThread = WhitworthProfile & {
   readonly type: "G";
   readonly tolerances: GTolerances;
+  /** The drill that it is tapped from. */
+  readonly drill: Quantity;
   readonly source: Source;
 };
 
@@ -25,15 +28,8 @@ export type TaperPipeThread = WhitworthProfile & {
   readonly gaugeTolerance: Quantity;
 };
 
-type WhitworthProfile = {
-  /** "G 1/2", "R 1/2", "Rc 1/2". */
-  readonly designation: string;
-  readonly size: string;
-  readonly d: Quantity;
-  readonly P: Quantity;
-  readonly d_2: Quantity;
-  readonly D_1: Quantity;
-};
+/** The size of "G 1/2", "R 1/2" and "Rc 1/2" is "1/2"; root of the plug and minor diameter of the hole are one. */
+type WhitworthProfile = ThreadForm & { readonly size: string };
 
 /** Growth of diameter along R, Rc and NPT threads. ISO 7-1:1994, 5; ASME B1.20.1-2013, 4. */
 export const PIPE_TAPER = 1 / 16;
@@ -43,6 +39,7 @@ export const parallelPipeThread = (size: PipeSize): ParallelPipeThread => ({
   type: "G",
   ...profile("G", size),
   tolerances: size.tolerances,
+  drill: exact("D_t", size.drill_mm, mm, sourceText(commonPractice)),
   source: size.source,
 });
 
@@ -64,6 +61,14 @@ const pitch = numericalFormula("P = 25.4 / n", { n: one, P: mm }, PROFILE);
 const threadHeight = formula("h_u = 0.640327 * P", { P: mm, h_u: mm }, PROFILE);
 const pitchDiameter = formula("d_2 = d - h", { d: mm, h: mm, d_2: mm }, PROFILE);
 const minorDiameter = formula("D_1 = d - 2 * h", { d: mm, h: mm, D_1: mm }, PROFILE);
+const area = formula(
+  "A_s = pi / 4 * ((d_2 + d_3) / 2)^2",
+  { d_2: mm, d_3: mm, A_s: mm2 },
+  "the form of ISO 898-1:2013, 9.1.6.1; ISO 228-1 gives no stress area (judgement)",
+);
+
+/** Nominal stress area A_s of a Whitworth pipe thread on a solid plug. */
+export const pipeStressArea = ({ d_2, d_3 }: ThreadForm): Quantity => area({ d_2, d_3 });
 
 function profile(letters: string, { size, n, d_mm, source }: Pick<PipeSize, "size" | "n" | "d_mm" | "source">) {
   const d = exact("d", d_mm, mm, sourceText(source));
@@ -71,5 +76,6 @@ function profile(letters: string, { size, n, d_mm, source }: Pick<PipeSize, "siz
   // The tables subtract the height as they print it: the minor diameter of G 1 would else be 0.001 larger.
   const h = roundedTo("h", threadHeight({ P }), 3, mm, `${PROFILE}, as its tables round`);
   const designation = `${letters} ${size}`;
-  return { designation, size, d, P, d_2: pitchDiameter({ d, h }), D_1: minorDiameter({ d, h }) };
+  const D_1 = minorDiameter({ d, h });
+  return { designation, size, d, P, d_2: pitchDiameter({ d, h }), D_1, d_3: as("d_3", D_1), alpha: flankOf55 };
 }

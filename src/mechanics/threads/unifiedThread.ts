@@ -3,19 +3,18 @@ import { exact, type Quantity } from "../quantity/quantity.ts";
 import { inches, mm2, one } from "../quantity/unit.ts";
 import type { UnifiedSeries, UnifiedSize } from "../tables/asmeB1Sizes.ts";
 import { sourceText } from "../tables/source.ts";
+import { flankOf60, type ThreadForm } from "./threadForm.ts";
 
-/** A unified inch thread by its basic sizes. Symbols as for metric threads, d for the basic major diameter. */
-export type UnifiedThread = {
-  /** "1/4-20 UNC". */
-  readonly designation: string;
+/**
+ * A unified inch thread by its basic sizes, as "1/4-20 UNC". Symbols as for metric threads, d for the basic major diameter
+ * and d_3 for the root of a plug with a rounded one, UNR (from memory; it is drawn, and nothing is reckoned from it).
+ */
+export type UnifiedThread = ThreadForm & {
+  readonly type: "unified";
   readonly series: UnifiedSeries;
-  readonly d: Quantity;
   /** Threads per inch. */
   readonly n: Quantity;
-  readonly P: Quantity;
   readonly H: Quantity;
-  readonly d_2: Quantity;
-  readonly D_1: Quantity;
   /** The length of engagement that the tolerances are reckoned for. */
   readonly L_E: Quantity;
 };
@@ -26,6 +25,7 @@ const pitch = numericalFormula("P = 1 / n", { n: one, P: inches }, PROFILE);
 const triangle = formula("H = sqrt(3) / 2 * P", { P: inches, H: inches }, PROFILE);
 const pitchDiameter = formula("d_2 = d - 3/4 * H", { d: inches, H: inches, d_2: inches }, PROFILE);
 const minorDiameter = formula("D_1 = d - 5/4 * H", { d: inches, H: inches, D_1: inches }, PROFILE);
+const rootDiameter = formula("d_3 = d - 11/8 * H", { d: inches, H: inches, d_3: inches }, PROFILE);
 /** ASME prints 0.9743/n; 1/n is the pitch. */
 const area = formula(
   "A_s = pi / 4 * (d - 0.9743 * P)^2",
@@ -44,14 +44,17 @@ export function unifiedThread({ designation, D_in, n, series, source }: UnifiedS
   const P = pitch({ n: perInch });
   const H = triangle({ P });
   return {
+    type: "unified",
     designation,
     series,
     d,
     n: perInch,
     P,
     H,
+    alpha: flankOf60,
     d_2: pitchDiameter({ d, H }),
     D_1: minorDiameter({ d, H }),
+    d_3: rootDiameter({ d, H }),
     L_E: isReckonedByDiameter(series, n) ? diameterLong({ d }) : ninePitches({ P }),
   };
 }

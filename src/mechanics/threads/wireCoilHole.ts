@@ -4,12 +4,14 @@ import { mm } from "../quantity/unit.ts";
 import { type HoleLimits, holeLimits } from "./metricLimits.ts";
 import type { MetricThread } from "./metricThread.ts";
 import type { HoleClass } from "./toleranceClass.ts";
+import { unifiedHoleLimits } from "./unifiedLimits.ts";
+import type { UnifiedThread } from "./unifiedThread.ts";
 
 /** The hole that takes a wire coil, tapped larger so that the coil brings it back to the thread it is for. */
 export type WireCoilHole = HoleLimits & {
   /** "STI M20x1.5": named for the thread of the coil's bore. */
   readonly designation: string;
-  readonly toleranceClass: WireCoilClass;
+  readonly toleranceClass: WireCoilClass | "2B";
   /** Basic major, pitch and minor diameter. */
   readonly D_STI: Quantity;
   readonly D_2STI: Quantity;
@@ -37,7 +39,20 @@ export function wireCoilHole(thread: MetricThread, toleranceClass: WireCoilClass
   return { designation, toleranceClass, D_STI, D_2STI, D_1STI, ...holeLimits(profile, classes[toleranceClass]) };
 }
 
-const SOURCE = "ASME B18.29.2M-2005 and DIN 8140-1 (from memory)";
+/**
+ * The same for a unified thread, tapped to class 2B. ASME B18.29.1 (from memory); the tolerances are those of ASME B1.1 for
+ * the hole's own diameter and pitch, no table of them was seen.
+ */
+export function unifiedCoilHole(thread: UnifiedThread): WireCoilHole {
+  const { d, H, designation } = thread;
+  const D_STI = majorDiameter({ d, H });
+  const D_2STI = pitchDiameter({ D_STI, H });
+  const D_1STI = minorDiameter({ D_STI, H });
+  const limits = unifiedHoleLimits({ ...thread, d: D_STI, d_2: D_2STI, D_1: D_1STI }, "2B");
+  return { designation: `STI ${designation}`, toleranceClass: "2B", D_STI, D_2STI, D_1STI, ...limits };
+}
+
+const SOURCE = "ASME B18.29.2M-2005, ASME B18.29.1 and DIN 8140-1 (from memory)";
 
 const majorDiameter = formula("D_STI = d + 3/2 * H", { d: mm, H: mm, D_STI: mm }, SOURCE);
 const pitchDiameter = formula("D_2STI = D_STI - 3/4 * H", { D_STI: mm, H: mm, D_2STI: mm }, SOURCE);

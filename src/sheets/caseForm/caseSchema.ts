@@ -165,7 +165,7 @@ export const caseSchema = z.strictObject(
   {
     joint: z.strictObject({ kind: choice(jointKinds) }, { error: '{ "kind": ... }' }),
     asked: z.optional(asked),
-    thread: z.union([text('a thread such as "M20x1.5"'), measuredThread], {
+    thread: z.union([text('a thread such as "M20x1.5", "1/2-20 UNF", "G 1/2" or "1/2-14 NPT"'), measuredThread], {
       error: 'a thread such as "M20x1.5", or what was measured of it: { "outside", "gaps", "bore", "travel", ... }',
     }),
     case: housing,

@@ -2,6 +2,7 @@ import { type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { mm } from "../../mechanics/quantity/unit.ts";
 import type { GivenCase } from "../../mechanics/remedies/givenCase.ts";
 import { sealSize } from "../../mechanics/remedies/sealSize.ts";
+import { isTaper } from "../../mechanics/threads/thread.ts";
 import type { InputProblem } from "../words/problemWords.ts";
 
 /** What cannot be so, each by itself or two readings together: a ring wider inside than outside, a count of no turns. */
@@ -11,6 +12,7 @@ export function contradictions(given: GivenCase): readonly InputProblem[] {
   const usual = sealSize(seal.kind ?? "flat washer", d_mm, plug.headDiameter);
   const [outside_mm, inside_mm] = [lengthOf(seal.outside, usual.outside_mm), lengthOf(seal.inside, usual.inside_mm)];
   const problems: (InputProblem | null)[] = [
+    sealsOnItsThread(given),
     plug.headDiameter &&
       unless(
         valueIn(mm, plug.headDiameter) > d_mm,
@@ -46,6 +48,14 @@ export function contradictions(given: GivenCase): readonly InputProblem[] {
     ]),
   ];
   return problems.filter((it) => it !== null);
+}
+
+/** A taper thread closes by its own flanks, so a ring under the head of its plug closes nothing. */
+function sealsOnItsThread({ thread, seal }: GivenCase): InputProblem | null {
+  const { kind } = seal;
+  if (!isTaper(thread) || kind === null || kind === "taper" || kind === "none") return null;
+  const accepted = `"taper" or left out: ${thread.designation} seals on its own thread; a ring belongs to a parallel one`;
+  return { field: "seal.kind", given: `"${kind}"`, accepted };
 }
 
 const lengthOf = (given: Quantity | null, usual_mm: number): number => (given ? valueIn(mm, given) : usual_mm);

@@ -2,19 +2,12 @@ import type { Kind } from "../../mechanics/quantity/unit.ts";
 import type { Assumption, GivenCase } from "../../mechanics/remedies/givenCase.ts";
 import type { Asked } from "../../mechanics/remedies/portCase.ts";
 import { judgement } from "../../mechanics/tables/source.ts";
-import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
-import {
-  holeClassFromText,
-  plugClassFromText,
-  standardHole,
-  standardPlug,
-} from "../../mechanics/threads/toleranceClass.ts";
-import { acceptedClass, acceptedThread, type InputProblem } from "../words/problemWords.ts";
+import type { InputProblem } from "../words/problemWords.ts";
 import type { WrittenCase, WrittenQuantity } from "./caseSchema.ts";
 import { contradictions } from "./contradictions.ts";
 import { type Field, type FieldReader, givenQuantity, turnsField } from "./givenQuantity.ts";
-import { asGiven } from "./schemaProblems.ts";
 import { bookFiguresGiven, wrenchesGiven } from "./shopGiven.ts";
+import { threadGiven } from "./threadGiven.ts";
 
 /** A case read from its document, or every mistake in it. */
 export type CaseRead =
@@ -71,16 +64,8 @@ function given_(
   problems: InputProblem[],
   besides: (take: FieldReader, problems: InputProblem[]) => Besides,
 ): GivenCase | null {
-  // What was measured of a thread is named before its case is read.
-  const designation = typeof written.thread === "string" ? written.thread : "";
-  const thread = metricThreadFromText(designation);
-  if (!thread.ok)
-    problems.push({ field: "thread", given: asGiven(written.thread), accepted: acceptedThread(thread.problem) });
+  const threaded = threadGiven(written, problems);
   const { plug = {}, seal = {}, left, case: housing } = written;
-  const plugClass = plugClassFromText(plug.tolerance ?? standardPlug.designation);
-  if (!plugClass.ok) problems.push(wrongClass("plug.tolerance", plugClass.problem));
-  const holeClass = holeClassFromText(housing.tolerance ?? standardHole.designation);
-  if (!holeClass.ok) problems.push(wrongClass("case.tolerance", holeClass.problem));
   const length = (name: string, symbol: string, ordinarily: string, value: WrittenQuantity | undefined) =>
     take({ name, symbol, kind: "length", ordinarily, example: "12 mm" }, value);
   const field = (name: string, symbol: string, kind: Kind, ordinarily: string, example: string): Field => ({
@@ -138,13 +123,11 @@ function given_(
   dayMistake("today", written.today, problems);
   written.wrenches?.forEach((it, i) => void dayMistake(`wrenches[${i}].calibrated`, it.calibrated, problems));
   const others = besides(take, problems);
-  if (!thread.ok || !plugClass.ok || !holeClass.ok || problems.length > 0) return null;
+  if (!threaded || problems.length > 0) return null;
   return {
     joint: written.joint.kind,
     asked,
-    thread: thread.thread,
-    plugClass: plugClass.toleranceClass,
-    holeClass: holeClass.toleranceClass,
+    ...threaded,
     material: housing.material,
     ...quantities,
     ...readings,
@@ -182,12 +165,6 @@ function askedGiven(asked: NonNullable<WrittenCase["asked"]>, take: FieldReader)
     overrides: overrides ?? [],
   };
 }
-
-const wrongClass = (field: string, problem: Parameters<typeof acceptedClass>[0]): InputProblem => ({
-  field,
-  given: `"${problem.given}"`,
-  accepted: acceptedClass(problem),
-});
 
 function dayMistake(field: string, day: string | undefined, problems: InputProblem[]): void {
   if (day === undefined || isDay(day)) return;

@@ -2,7 +2,6 @@ import { render } from "preact-render-to-string";
 import { normal } from "../../mechanics/quantity/distribution.ts";
 import { type Quantity, reading, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { mm } from "../../mechanics/quantity/unit.ts";
-import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
 import { knownDesignation } from "../../mechanics/threads/namingCandidates.ts";
 import type { ThreadEvidence } from "../../mechanics/threads/namingEvidence.ts";
 import {
@@ -21,7 +20,7 @@ import type { SeparatingMeasurement } from "../../mechanics/threads/namingSepara
 import { threadCandidates } from "../../mechanics/threads/threadName.ts";
 import { separatingSentence } from "../words/separatingWords.ts";
 import type { ThreadField } from "../words/threadBenchWords.ts";
-import { metricOnly, namingSign, orSecond, sayWhatWasCounted } from "../words/threadBenchWords.ts";
+import { namingSign, orSecond, sayWhatWasCounted } from "../words/threadBenchWords.ts";
 import {
   candidateReasons,
   candidatesBeside,
@@ -52,7 +51,6 @@ function answerOf(evidence: readonly [ThreadEvidence, ...ThreadEvidence[]]): Sum
   const [first, second] = candidates;
   const shown = candidatesBeside(naming);
   const [reason = "", ...reasons] = shown.map((it) => `${it.designation}: ${candidateReasons(it, evidence)}.`);
-  const metric = shown.map(({ designation }) => designation).filter((it) => metricThreadFromText(it).ok);
   return answered({
     sign: namingSign(naming),
     stop: warnings.includes("binds: stop turning"),
@@ -65,9 +63,9 @@ function answerOf(evidence: readonly [ThreadEvidence, ...ThreadEvidence[]]): Sum
       ? { sentence: sayWhatWasCounted, field: "counted" }
       : { sentence: separatingSentence(naming), field: separateBy && fieldOf[separateBy.type] },
     picture: render(namedOnRule(naming, evidence)),
-    threads: metric,
+    threads: shown.map(({ designation }) => designation),
     reasons: [...reasons, ...pitchSentences(evidence).map((it) => `${it.replace(/^p/, "P")}.`)],
-    cautions: [...spinFirst, ...(metric.length === 0 ? [metricOnly] : [])],
+    cautions: spinFirst,
     working: threadWorking(naming, evidence),
   });
 }

@@ -18,7 +18,7 @@ export const fieldWords = {
   "asked.waterTest": { label: "Pressure and vacuum test", hint: "Where water stands outside." },
   "asked.alloyTested": { label: "Light alloy tested for magnesium?" },
   "joint.kind": { label: "What is it?" },
-  thread: { label: "Thread", hint: "As M20x1.5." },
+  thread: { label: "Thread", hint: "As M20x1.5, G 1/2 or 3/4-16 UNF." },
   "case.material": { label: "Case made of" },
   "left.turns": { label: "Turns, catch to seat", hint: "By hand, in gloves. Half turns count as half." },
   "left.counted": { label: "How do you know?" },

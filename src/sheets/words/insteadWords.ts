@@ -57,6 +57,13 @@ export function allowedInstead({ reason }: Refusal): readonly string[] {
       return ["another method of this list", "a new part"];
     case "seal not covered":
       return ["name the seal that closes it", "paste or tape for taper threads, by their own rules"];
+    case "taper thread":
+      return [
+        "cleaned, with paste or tape for taper threads, and by its turns",
+        "the maker's figure where there is one",
+        "cut anew by somebody with the taper reamer, tap and gauge",
+        "a new part",
+      ];
     default:
       return reason satisfies never;
   }

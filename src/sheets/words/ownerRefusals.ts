@@ -36,6 +36,7 @@ export function ownerRefusal(reason: RefusalReason): string {
     case "breather blocked":
       return "The case cannot breathe and pushes its oil out: that is put right first.";
     case "seal not covered":
+    case "taper thread":
       return "This kind of seal needs its own repair.";
     case "alloy not tested":
       return "We have to find out first which metal this is.";

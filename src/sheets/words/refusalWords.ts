@@ -43,7 +43,9 @@ export function refusalSentence(reason: RefusalReason): string {
     case "breather blocked":
       return "The breather is blocked: it pushes oil past any repair.";
     case "seal not covered":
-      return "A taper thread or no seal at all is not covered by the torque window.";
+      return "A taper plug or no seal at all is not covered by the torque window.";
+    case "taper thread":
+      return `${reason.thread} seals on its own flanks: no washer to close, so this method has no torque window for it.`;
     case "alloy not tested":
       return "The light alloy has not been tested: no welding or grinding before the magnesium question is answered.";
     case "method not for this port":

@@ -24,7 +24,10 @@ export const whyNotSentences: Readonly<Record<WhyNot, string>> = {
   "nothing is left to clean": "Nothing is left to clean.",
   "only thin steel pans": "It cuts crooked and cracks castings: thin steel pans only, to get home.",
   "no larger size": "There is no larger plug thread.",
-  "no coil of this size": "Coils are not sold so large.",
+  "no coil of this size": "Coils are not sold for this size.",
+  "no table of its coil holes":
+    "Coils for pipe threads are sold, but the hole they want stands in their maker's table only: no fit sums here.",
+  "taper thread": "A taper thread wants its own reamer, tap and gauge: no fit sums for it here.",
   "no bush of this size": "There is no bush so large.",
   "the thread slides over": "A plug that slides over is not left in.",
 };
@@ -106,7 +109,7 @@ export function repairCheckSentence(check: RepairCheck): string {
     case "set down":
       return `Its first turn ${check.from_mm.toFixed(1)} to ${check.to_mm.toFixed(1)} mm below the face.`;
     case "bush":
-      return `Bush ${check.outer}, wall ${lengthText(check.wall_mm)}: down on its shoulder and locked.`;
+      return `Bush ${check.outer}${check.inner ? ` outside, ${check.inner} inside` : ""}, wall ${lengthText(check.wall_mm)}: down on its shoulder and locked.`;
     case "maker's torque only":
       return "Pulled to the maker's figure for the plug; none of ours.";
     case "weigh again once repaired":

@@ -61,7 +61,4 @@ export const orSecond = (designation: string): string => `or ${designation}`;
 export const threadStart =
   "Measure the good plug: its outside, and gaps along a rule. One of the two is enough to begin.";
 
-/** What the bench of a torn thread does not take. */
-export const metricOnly = "The bench of a torn thread weighs metric threads only.";
-
 export const sayWhatWasCounted = "Count again and say what was counted: 0 on a crest, the next crest is one gap.";

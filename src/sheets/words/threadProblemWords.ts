@@ -1,6 +1,30 @@
 import type { PipeThreadProblem } from "../../mechanics/threads/pipeText.ts";
+import type { ClassProblem } from "../../mechanics/threads/threadLimits.ts";
+import type { ThreadProblem } from "../../mechanics/threads/threadText.ts";
 import type { UnifiedThreadProblem } from "../../mechanics/threads/unifiedText.ts";
-import { anyOf } from "./problemWords.ts";
+import { acceptedClass, acceptedThread, anyOf } from "./problemWords.ts";
+
+/** What would have been read as a thread of any standard. */
+export function acceptedAnyThread(it: ThreadProblem): string {
+  switch (it.of) {
+    case "metric":
+      return `${acceptedThread(it.problem)}${it.problem.type === "not a metric thread" ? otherThreads : ""}`;
+    case "unified":
+      return acceptedUnifiedThread(it.problem);
+    case "pipe":
+      return acceptedPipeThread(it.problem);
+    default:
+      return it satisfies never;
+  }
+}
+
+const otherThreads = ', or "1/2-20 UNF", "G 1/2", "R 1/2", "1/2-14 NPT"';
+
+/** What would have been read as a tolerance class of a thread. */
+export function acceptedAnyClass(designation: string, accepted: ClassProblem["accepted"]): string {
+  if ("given" in accepted) return acceptedClass(accepted);
+  return accepted.length > 0 ? anyOf(accepted) : `none: ${designation} has one class only`;
+}
 
 /** What would have been read as a unified thread. */
 export function acceptedUnifiedThread(problem: UnifiedThreadProblem): string {

@@ -34,10 +34,9 @@ describe("a case whose thread was measured and not named", () => {
     expect(mistake({ outside: "21.85 mm", gaps: "8 in 10.5 mm" })).toMatch(/one more measurement/);
   });
 
-  test("is not weighed as a thread of another kind", () => {
-    expect(mistake({ outside: "20.85 mm", worn: true, gaps: "10 in 18.2 mm", taper: "0.0 mm in 10 mm" })).toMatch(
-      /: G 1\/2 \(over 99 %\); accepted: a metric thread, as "M20x1\.5"/,
-    );
+  test("is weighed as a pipe thread where it is one", () => {
+    const readings = { outside: "20.85 mm", worn: true, gaps: "10 in 18.2 mm", taper: "0.0 mm in 10 mm" };
+    expect(measured(readings).written).toEqual({ ...exampleCase, thread: "G 1/2" });
   });
 
   test.each([

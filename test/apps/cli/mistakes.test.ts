@@ -71,7 +71,10 @@ describe("what was typed", () => {
       'torque --thread M20x1.5 --force "20 kN" --friction oily --bearing "23 mm"',
       /^--friction: given "oily"; accepted: a number/,
     ],
-    ['torque --force "20 kN" --friction 0.12 --bearing "23 mm"', /^--thread: given nothing; accepted: a metric thread/],
+    [
+      'torque --force "20 kN" --friction 0.12 --bearing "23 mm"',
+      /^--thread: given nothing; accepted: a parallel thread/,
+    ],
     ["convert 46 lbf·ft", /^quantity: given "46"; accepted: a number with its unit/],
     ['convert "46 N·m"', /^unit: given nothing; accepted: the unit wanted/],
     ['convert "46 N·m" zorg', /^unit: given "zorg"; accepted: N·m, /],

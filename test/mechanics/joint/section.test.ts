@@ -14,8 +14,10 @@ const whole: SectionInput = {
   designation: "M20x1.5",
   d_mm: 20,
   P_mm: 1.5,
+  d2_mm: 19.0257215,
   D1_mm: 18.376,
   d3_mm: 18.16,
+  flank_deg: 30,
   threadDepth_mm: 16,
   thinnestWall_mm: 7,
   roomBehind_mm: 11,
@@ -220,8 +222,9 @@ const sections: fc.Arbitrary<SectionInput> = fc
     goodTo_mm: fc.option(fc.double({ min: 0, max: 30, noNaN: true })),
   })
   .map(({ thread: [d_mm, P_mm], ...rest }) => {
-    const { D_1, d_3, designation } = metricThread(d_mm, P_mm);
-    const sizes = { designation, d_mm, P_mm, D1_mm: valueIn(mm, D_1), d3_mm: valueIn(mm, d_3) };
+    const { d_2, D_1, d_3, designation } = metricThread(d_mm, P_mm);
+    const basic = { d2_mm: valueIn(mm, d_2), D1_mm: valueIn(mm, D_1), d3_mm: valueIn(mm, d_3) };
+    const sizes = { designation, d_mm, P_mm, ...basic };
     return { ...whole, ...sizes, ...rest };
   });
 

@@ -25,8 +25,8 @@ function leastMaterial(d: number, P: number, length_mm: number) {
   const { d_min, D2_max, D1_max, d2_min } = limits(thread, standardPlug, standardHole);
   const L = sized("L", length_mm);
   return {
-    internal: valueIn(mm2, internalStripArea({ d: d_min, L, P: thread.P, D_2: D2_max })),
-    external: valueIn(mm2, externalStripArea({ D_1: D1_max, L, P: thread.P, d_2: d2_min })),
+    internal: valueIn(mm2, internalStripArea({ d: d_min, L, P: thread.P, D_2: D2_max, alpha: thread.alpha })),
+    external: valueIn(mm2, externalStripArea({ D_1: D1_max, L, P: thread.P, d_2: d2_min, alpha: thread.alpha })),
     stress: valueIn(mm2, stressArea(thread)),
   };
 }
@@ -59,9 +59,9 @@ describe("Bickford's table of strip areas", () => {
 
 // Handbook of Bolts and Bolted Joints: M10x1.5 6H in aluminium of 130 MPa shear strength must hold 1200 MPa times 58 mm².
 describe("the handbook's length of engagement", () => {
-  const { P } = metricThread(10, 1.5);
+  const { P, alpha } = metricThread(10, 1.5);
   const needed_mm = (d: number): number => {
-    const A = internalStripArea({ d: sized("d", d), L: sized("L", 1), P, D_2: sized("D_2", 9.206) });
+    const A = internalStripArea({ d: sized("d", d), L: sized("L", 1), P, D_2: sized("D_2", 9.206), alpha });
     return 69.6 / valueIn(kN, stripForce({ A, R_m: exact("R_m", 130, MPa), k: exact("k", 1, one) }));
   };
 

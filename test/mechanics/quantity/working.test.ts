@@ -34,6 +34,7 @@ import { standardHole, standardPlug } from "../../../src/mechanics/threads/toler
 import { printedResult, recomputed } from "./recomputed.ts";
 
 const thread = metricThread(20, 1.5);
+const { alpha } = thread;
 const sizes = limits(thread, standardPlug, standardHole);
 const n = exact("n", 3.5, turn);
 const length = exact("L", 5.25, mm);
@@ -42,8 +43,8 @@ const k = taken("k", normal(0.63, 0.05), one, "shear ratio of the case");
 const mu = taken("mu", uniform(0.09, 0.16), one, "friction");
 const D_b = bearingDiameter(exact("D_o", 26, mm), exact("D_i", 20.4, mm));
 const path = { thread, D_b, mu_th: mu, mu_b: mu };
-const A = internalStripArea({ d: sizes.d_min, L: length, P: thread.P, D_2: sizes.D2_max });
-const A_s = externalStripArea({ D_1: sizes.D1_max, L: length, P: thread.P, d_2: sizes.d2_min });
+const A = internalStripArea({ d: sizes.d_min, L: length, P: thread.P, D_2: sizes.D2_max, alpha });
+const A_s = externalStripArea({ D_1: sizes.D1_max, L: length, P: thread.P, d_2: sizes.d2_min, alpha });
 const strips = stripForce({ A, R_m, k });
 
 const asked: readonly Quantity[] = [

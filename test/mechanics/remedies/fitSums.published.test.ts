@@ -12,13 +12,13 @@ import { fullDepth, overrun, tapForms } from "../../../src/mechanics/remedies/fi
 import {
   clearOfTorn,
   clears,
-  nextSize,
   percentOfIsoThread,
   percentOfThread,
   tappingDrill,
 } from "../../../src/mechanics/remedies/fitTapping.ts";
 import { leastBoss, wallNeeds } from "../../../src/mechanics/remedies/fitWall.ts";
 import { completed } from "../../../src/mechanics/remedies/givenCase.ts";
+import { nextSize } from "../../../src/mechanics/remedies/largerThread.ts";
 import { metricSizes } from "../../../src/mechanics/tables/iso261.ts";
 import { metricThread } from "../../../src/mechanics/threads/metricThread.ts";
 import { wireCoilHole } from "../../../src/mechanics/threads/wireCoilHole.ts";
@@ -190,7 +190,7 @@ describe("a coil", () => {
   test("of 1.5 diameters in M18x1.5 holds 214 kN bare and 102 kN by the tables at 151 MPa", () => {
     const { D_STI, D_2STI } = wireCoilHole(thread, "5H");
     const L = coilOf(thread, 1.5).bearing;
-    const area_mm2 = valueIn(mm2, internalStripArea({ d: D_STI, D_2: D_2STI, L, P: thread.P }));
+    const area_mm2 = valueIn(mm2, internalStripArea({ d: D_STI, D_2: D_2STI, L, P: thread.P, alpha: thread.alpha }));
     agrees(area_mm2 / (inMm(L) / 1.5), "82");
     agrees((area_mm2 * 151) / 1e3, "214");
     agrees((area_mm2 * 151) / 2.1 / 1e3, "102");
@@ -229,7 +229,7 @@ describe("chips, depth stop and a crooked tap", () => {
   // Common practice, no source: 0.4 to 0.6 cm³ and 1 to 2 g of aluminium for a coil in a thread of 14 mm.
   test("a coil of 1 d in M14x1.5 takes about half a cubic centimetre of aluminium, 1 to 2 g", () => {
     const port = portOf("M14x1.5", {});
-    const { D_2STI } = wireCoilHole(port.thread, "5H");
+    const { D_2STI } = wireCoilHole(metricThread(14, 1.5), "5H");
     const { volume, mass, magnetic } = chips(port, D_2STI, length("L", 14), true);
     const { low, high } = rangeOf(volume);
     expect(low).toBeLessThan(0.4);

@@ -7,7 +7,10 @@ import type { Changes } from "./changedCase.ts";
 const tenths = (from: number, to: number) => fc.integer({ min: 10 * from, max: 10 * to }).map((it) => it / 10);
 const mm = (from: number, to: number) => tenths(from, to).map((it) => `${it} mm`);
 
-const threads = { "M12x1.5": 12, "M14x1.5": 14, "M16x1.5": 16, "M20x1.5": 20, "M24x1.5": 24, M27x2: 27 } as const;
+const threads = {
+  ...{ "M12x1.5": 12, "M14x1.5": 14, "M16x1.5": 16, "M20x1.5": 20, "M24x1.5": 24, M27x2: 27 },
+  ...{ "G 1/2": 21, "3/4-16 UNF": 19.1 },
+} as const;
 
 /** Seals with sizes that suit the thread; a sealant lies under the head with no thickness. */
 const seals = fc.oneof(

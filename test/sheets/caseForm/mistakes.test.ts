@@ -46,7 +46,28 @@ const mistakes: readonly Mistake[] = [
   ["no count at all", { left: undefined }, /^left: given nothing; accepted: \{ "turns"/],
   ["an unknown material", { case: { material: "cheese" } }, /^case\.material: given "cheese"; accepted: .*"A380"/],
   ["an unknown pitch", { thread: "M20x1.7" }, /^thread: given "M20x1\.7"; accepted: a pitch of M20: 2\.5, 2, 1\.5/],
-  ["no thread we know", { thread: "G 1/2" }, /^thread: given "G 1\/2"; accepted: a metric thread such as M20x1\.5/],
+  [
+    "no thread we know",
+    { thread: "Tr 20x4" },
+    /^thread: given "Tr 20x4"; accepted: a metric thread such as M20x1\.5, or "1\/2-20 UNF", "G 1\/2"/,
+  ],
+  ["no size of pipe", { thread: "G 5/16" }, /^thread: given "G 5\/16"; accepted: G 1\/16, .*1\/2/],
+  ["a metric class on a pipe thread", { thread: "G 1/2", plug: { tolerance: "6g" } }, /^plug\.tolerance: .*: A or B$/],
+  [
+    "a class that a hole of pipe thread does not have",
+    { thread: "G 1/2", case: { tolerance: "6H" } },
+    /^case\.tolerance: given "6H"; accepted: none: G 1\/2 has one class only$/,
+  ],
+  [
+    "a metric class on a unified thread",
+    { thread: "3/4-16 UNF", plug: { tolerance: "6g" } },
+    /^plug\.tolerance: .*3A$/,
+  ],
+  [
+    "a washer under a taper plug",
+    { thread: "1/2-14 NPT", seal: { kind: "flat washer" } },
+    /^seal\.kind: given "flat washer"; accepted: "taper" or left out: 1\/2-14 NPT seals on its own thread/,
+  ],
   [
     "an unknown class of plug",
     { plug: { tolerance: "6z" } },

@@ -5,8 +5,9 @@ import { metricThread } from "../../../src/mechanics/threads/metricThread.ts";
 
 /** Sizes of M`d`×`P` as a section takes them. */
 export function sizesOf(d_mm: number, P_mm: number) {
-  const { D_1, d_3, designation } = metricThread(d_mm, P_mm);
-  return { designation, d_mm, P_mm, D1_mm: valueIn(mm, D_1), d3_mm: valueIn(mm, d_3) };
+  const { d_2, D_1, d_3, designation } = metricThread(d_mm, P_mm);
+  const basic = { d2_mm: valueIn(mm, d_2), D1_mm: valueIn(mm, D_1), d3_mm: valueIn(mm, d_3) };
+  return { designation, d_mm, P_mm, ...basic, flank_deg: 30 };
 }
 
 const fibreWasher = { kind: "flat washer", outside_mm: 26, inside_mm: 20.4, thickness_mm: 2 } as const;

@@ -105,7 +105,15 @@ describe("laws", () => {
 
 /** Coarse turns beside a wall so thick that the lettering is large for the plug: the words under a bracket were too wide. */
 const shallowBesideThickWall: SectionInput = {
-  ...{ designation: "M20x2.5", d_mm: 20, P_mm: 2.5, D1_mm: 17.29367061317363, d3_mm: 16.932826694930114 },
+  ...{
+    designation: "M20x2.5",
+    d_mm: 20,
+    P_mm: 2.5,
+    d2_mm: 18.376202367904177,
+    D1_mm: 17.29367061317363,
+    d3_mm: 16.932826694930114,
+  },
+  ...{ flank_deg: 30 },
   ...{ threadDepth_mm: 2, thinnestWall_mm: 11.865471507480667, roomBehind_mm: 0.2, underHead_mm: 4, chamfer_mm: 0 },
   ...{ turnsCarrying: 0, turnsHealthy: null, condition: "good", heightLeft: 5e-324, goodFrom_mm: null },
   ...{ goodTo_mm: 1.0000000000000003e-9, surface: "oiled", headDiameter_mm: null },

@@ -8,10 +8,9 @@ import { materialRows } from "../../../mechanics/tables/materialRows.ts";
 import { type Material, materials } from "../../../mechanics/tables/materials.ts";
 import { type ReferenceRange, referenceRanges } from "../../../mechanics/tables/referenceRanges.ts";
 import { sourceText } from "../../../mechanics/tables/source.ts";
-import { limits } from "../../../mechanics/threads/metricLimits.ts";
-import type { MetricThread } from "../../../mechanics/threads/metricThread.ts";
-import { standardHole, standardPlug } from "../../../mechanics/threads/toleranceClass.ts";
-import { positiveOption, threadOption } from "../options.ts";
+import type { Thread } from "../../../mechanics/threads/thread.ts";
+import { standardLimits } from "../../../mechanics/threads/threadLimits.ts";
+import { parallelThreadOption, positiveOption } from "../options.ts";
 import { digits, print, workingLines } from "../print.ts";
 
 type Basis = "least" | "basic";
@@ -26,10 +25,10 @@ export function stripCommand(program: Command): void {
   program
     .command("strip")
     .description("shear areas of hole and plug over an engaged length (FED-STD-H28/2B, ASME B1.1)")
-    .argument("<thread>", "a metric thread, as M20x1.5")
+    .argument("<thread>", "a parallel thread, as M20x1.5, 1/2-20 UNF or G 1/2")
     .requiredOption("--length <length>", 'engaged length of full thread, as "20 mm"')
     .addOption(
-      new Option("--basis <basis>", "least material of 6g/6H, or basic sizes")
+      new Option("--basis <basis>", "least material of the ordinary classes (6g/6H, 2A/2B, A), or basic sizes")
         .choices(["least", "basic"])
         .default("least"),
     )
@@ -37,7 +36,7 @@ export function stripCommand(program: Command): void {
     .option("--json", "one JSON document")
     .addHelpText("after", '\nExample:\n  turnsleft strip M20x1.5 --length "10 mm" --material "cast aluminium"')
     .action((text: string, options: Options) => {
-      const thread = threadOption("thread", text);
+      const thread = parallelThreadOption("thread", text);
       const L = positiveOption("--length", "L", "length", "20 mm", options.length);
       const { internal, external } = areas(thread, L, options.basis);
       const force = options.material ? bareForce(internal, options.material) : null;
@@ -57,14 +56,17 @@ export function stripCommand(program: Command): void {
     });
 }
 
-function areas(thread: MetricThread, L: Quantity, basis: Basis): { internal: Quantity; external: Quantity } {
-  const { P, d, d_2, D_1 } = thread;
+function areas(thread: Thread, L: Quantity, basis: Basis): { internal: Quantity; external: Quantity } {
+  const { P, alpha, d, d_2, D_1 } = thread;
   if (basis === "basic")
-    return { internal: internalStripArea({ d, D_2: d_2, L, P }), external: externalStripArea({ D_1, d_2, L, P }) };
-  const { d_min, d2_min, D1_max, D2_max } = limits(thread, standardPlug, standardHole);
+    return {
+      internal: internalStripArea({ d, D_2: d_2, L, P, alpha }),
+      external: externalStripArea({ D_1, d_2, L, P, alpha }),
+    };
+  const { d_min, d2_min, D1_max, D2_max } = standardLimits(thread);
   return {
-    internal: internalStripArea({ d: d_min, D_2: D2_max, L, P }),
-    external: externalStripArea({ D_1: D1_max, d_2: d2_min, L, P }),
+    internal: internalStripArea({ d: d_min, D_2: D2_max, L, P, alpha }),
+    external: externalStripArea({ D_1: D1_max, d_2: d2_min, L, P, alpha }),
   };
 }
 

@@ -4,7 +4,7 @@ import { type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts"
 import { kN, Nm } from "../../../mechanics/quantity/unit.ts";
 import { working, written } from "../../../mechanics/quantity/working.ts";
 import { mistaken } from "../mistake.ts";
-import { positiveOption, threadOption } from "../options.ts";
+import { parallelThreadOption, positiveOption } from "../options.ts";
 import { digits, print, workingLines } from "../print.ts";
 
 type Options = {
@@ -20,7 +20,7 @@ export function torqueCommand(program: Command): void {
   program
     .command("torque")
     .description("torque from clamp force, or clamp force from torque (ISO 16047)")
-    .requiredOption("--thread <thread>", "a metric thread, as M20x1.5")
+    .requiredOption("--thread <thread>", "a parallel thread, as M20x1.5, 1/2-20 UNF or G 1/2")
     .option("--force <force>", 'the clamp force, as "20 kN"')
     .option("--torque <torque>", 'the torque, as "46 N·m"')
     .requiredOption("--friction <number>", "friction of thread and head, as 0.12")
@@ -38,7 +38,7 @@ function answer({ thread, force, torque, friction, bearing, json = false }: Opti
     throw mistaken("--force", force ?? null, "either --force or --torque, one of them");
   const mu = (symbol: string): Quantity => positiveOption("--friction", symbol, "plain number", "0.12", friction);
   const path = {
-    thread: threadOption("--thread", thread),
+    thread: parallelThreadOption("--thread", thread),
     D_b: positiveOption("--bearing", "D_b", "length", "23 mm", bearing),
     mu_th: mu("mu_th"),
     mu_b: mu("mu_b"),

@@ -1,0 +1,63 @@
+import { unifiedSizes } from "../tables/asmeB1Sizes.ts";
+import { pipeSizes } from "../tables/iso228.ts";
+import { metricSizes } from "../tables/iso261.ts";
+import { plugDiameters_mm } from "../tables/plugRings.ts";
+import { type MetricThread, metricThread } from "../threads/metricThread.ts";
+import { type ParallelPipeThread, parallelPipeThread } from "../threads/pipeThread.ts";
+import { isTaper, type TaperThread, type Thread } from "../threads/thread.ts";
+import { type UnifiedThread, unifiedThread } from "../threads/unifiedThread.ts";
+import { leastClearance } from "./fitTapping.ts";
+
+/**
+ * The next thread up that a torn one may be cut to, of its own standard, so that whoever opens it next finds what he expects:
+ * the first whose drill takes the whole of the torn thread. Null where there is none, and for a taper thread.
+ */
+export function nextSize(torn: Thread): Thread | null {
+  if (isTaper(torn)) return null;
+  const larger = largerThan(torn);
+  return larger.find((it) => leastClearance(torn, it) >= -1e-9) ?? null;
+}
+
+function largerThan(torn: Exclude<Thread, TaperThread>): readonly Thread[] {
+  switch (torn.type) {
+    case "metric":
+      return largerMetric(torn);
+    case "unified":
+      return largerUnified(torn);
+    case "G":
+      return largerPipe(torn);
+    default:
+      return torn satisfies never;
+  }
+}
+
+/** Of the diameters that plugs and their rings are made in, of the same pitch or else 1.5 mm. */
+function largerMetric(torn: MetricThread): readonly MetricThread[] {
+  const [d_mm, P_mm] = [1e3 * torn.d.value, 1e3 * torn.P.value];
+  return [P_mm, 1.5].flatMap((pitch_mm) =>
+    metricSizes
+      .filter((it) => Math.abs(it.P_mm - pitch_mm) < 1e-9 && it.d_mm > d_mm && isPlugSize(it.d_mm))
+      .map((it) => metricThread(it.d_mm, it.P_mm)),
+  );
+}
+
+const largestRing_mm = Math.max(...plugDiameters_mm);
+const isPlugSize = (d_mm: number): boolean => plugDiameters_mm.includes(d_mm) || d_mm > largestRing_mm;
+
+/** Of the series that taps and plugs are sold in: its own where it is coarse or fine, then the fine one (from memory). */
+function largerUnified(torn: UnifiedThread): readonly UnifiedThread[] {
+  const own = torn.series === "UNC" ? (["UNC", "UNF"] as const) : (["UNF"] as const);
+  return own.flatMap((series) =>
+    unifiedSizes.map(unifiedThread).filter((it) => it.series === series && it.d.value > torn.d.value),
+  );
+}
+
+/** Of the sizes that plugs and taps are sold in: 5/8, 7/8, 1 1/8 and 1 3/4 are seldom met (from memory). */
+function largerPipe(torn: ParallelPipeThread): readonly ParallelPipeThread[] {
+  return pipeSizes
+    .filter(({ size }) => !seldom.includes(size))
+    .map(parallelPipeThread)
+    .filter(({ d }) => d.value > torn.d.value);
+}
+
+const seldom: readonly string[] = ["5/8", "7/8", "1 1/8", "1 3/4"];

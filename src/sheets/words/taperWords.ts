@@ -1,0 +1,26 @@
+import type { TaperTurns } from "../../mechanics/joint/taperTurns.ts";
+import { support } from "../../mechanics/quantity/distribution.ts";
+import { distributionOf, valueIn } from "../../mechanics/quantity/quantity.ts";
+import { turn } from "../../mechanics/quantity/unit.ts";
+
+/** What turns say of a taper thread, and what to mind with it. */
+export function taperSentences({ thread, byHand, least, most, byWrench, counted }: TaperTurns): readonly string[] {
+  const [from, to] = support(distributionOf(byWrench));
+  const hand = valueIn(turn, byHand);
+  const told = counted ? [countedSentences[counted]] : [];
+  return [
+    `By hand a sound ${thread.designation} goes in ${halves(least)} to ${halves(most)} turns, ${halves(byHand)} where both parts are at their gauges; then ${from} to ${to} by wrench: ${nearest(hand + from)} to ${nearest(hand + to)} engaged in all.`,
+    ...told,
+    "Past that it wedges: a boss of light alloy or grey iron splits. Never back it off to line it up.",
+    "Flanks of 55° (R, Rc) and of 60° (NPT) do not seal on each other, and a taper plug in a parallel hole holds by its first turns only.",
+  ];
+}
+
+const countedSentences: Readonly<Record<NonNullable<TaperTurns["counted"]>, string>> = {
+  "too few": "Fewer were counted: dirt, a bruised start or another thread. Stop and find out which.",
+  "as gauged": "The count is within that: its size is not what is wrong with it.",
+  "too many": "More were counted: hole or plug is worn or cut too deep, and it runs out of thread before it seals.",
+};
+
+const nearest = (turns: number): string => String(Math.round(2 * turns) / 2);
+const halves = (turns: TaperTurns["byHand"]): string => nearest(Math.max(0, valueIn(turn, turns)));

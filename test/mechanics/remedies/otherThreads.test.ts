@@ -1,0 +1,184 @@
+import { describe, expect, test } from "vitest";
+import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
+import { mm } from "../../../src/mechanics/quantity/unit.ts";
+import { bushThread } from "../../../src/mechanics/remedies/fitBush.ts";
+import { coilDrill } from "../../../src/mechanics/remedies/fitCoil.ts";
+import { shareOfThread, tappingDrill } from "../../../src/mechanics/remedies/fitTapping.ts";
+import { nextSize } from "../../../src/mechanics/remedies/largerThread.ts";
+import type { RepairId } from "../../../src/mechanics/remedies/method.ts";
+import type { Weighed } from "../../../src/mechanics/remedies/weigh.ts";
+import { unifiedSizes } from "../../../src/mechanics/tables/asmeB1Sizes.ts";
+import { pipeSizes } from "../../../src/mechanics/tables/iso228.ts";
+import { gLimits } from "../../../src/mechanics/threads/pipeLimits.ts";
+import { parallelPipeThread } from "../../../src/mechanics/threads/pipeThread.ts";
+import type { Thread } from "../../../src/mechanics/threads/thread.ts";
+import { threadFromText } from "../../../src/mechanics/threads/threadText.ts";
+import { unifiedThread } from "../../../src/mechanics/threads/unifiedThread.ts";
+import { unifiedCoilHole } from "../../../src/mechanics/threads/wireCoilHole.ts";
+import { agrees } from "../../published.ts";
+import { documentOf, textOf, weighed } from "./changedCase.ts";
+
+function threadOf(text: string): Thread {
+  const read = threadFromText(text);
+  if (!read.ok) throw new Error(`${text} is not read`);
+  return read.thread;
+}
+
+/** The example's port in another thread, on rings of that thread's size. */
+const onRings = { outside: undefined, inside: undefined, thickness: undefined };
+const of = (thread: string, changes: object = {}): Weighed => weighed({ thread, seal: onRings, ...changes });
+const whyNot = (found: Weighed, id: RepairId) => found.repairs.find((it) => it.id === id)?.whyNot;
+
+describe("tapping drills of G threads", () => {
+  test("lie within the minor diameters of ISO 228-1", () => {
+    for (const thread of pipeSizes.map(parallelPipeThread)) {
+      const { D1_min, D1_max } = gLimits(thread, "A");
+      const drill_mm = valueIn(mm, tappingDrill(thread));
+      expect(drill_mm, thread.designation).toBeGreaterThan(valueIn(mm, D1_min));
+      expect(drill_mm, thread.designation).toBeLessThan(valueIn(mm, D1_max));
+    }
+  });
+
+  // Trade tables of tapping drills (common practice, no source).
+  test.each([
+    ["G 1/8", 8.8],
+    ["G 1/4", 11.8],
+    ["G 3/8", 15.25],
+    ["G 1/2", 19],
+    ["G 3/4", 24.5],
+    ["G 1", 30.75],
+  ])("%s is drilled %s mm", (text, drill_mm) => {
+    expect(valueIn(mm, tappingDrill(threadOf(text)))).toBeCloseTo(drill_mm, 9);
+  });
+
+  // By hand: (20.955 - 19) / (2 · 0.640327 · 1.8143).
+  test("19 mm leave 84 % of G 1/2", () => {
+    const thread = threadOf("G 1/2");
+    agrees(100 * shareOfThread("G", thread, tappingDrill(thread)).value, "84");
+  });
+});
+
+describe("the next size is of the torn thread's own standard", () => {
+  // By hand: the drill takes the torn major diameter and 0.4 mm over it. G 5/8 would leave the old crests (21.0 < 21.4).
+  test.each([
+    ["G 1/4", "G 3/8"],
+    ["G 1/2", "G 3/4"],
+    ["1/2-20 UNF", "5/8-18 UNF"],
+    ["3/4-16 UNF", "7/8-14 UNF"],
+    ["1/2-13 UNC", "5/8-11 UNC"],
+    ["M20x1.5", "M22x1.5"],
+  ])("%s goes to %s", (torn, larger) => {
+    if (torn === "M20x1.5") expect(nextSize(threadOf(torn))?.designation).toMatch(/^M2[24]x1\.5$/);
+    else expect(nextSize(threadOf(torn))?.designation).toBe(larger);
+  });
+
+  test("none goes from the largest, and none from a taper thread", () => {
+    for (const text of ["G 2", "2 1/2-12 UN", "1/2-14 NPT", "R 1/2"]) expect(nextSize(threadOf(text))).toBeNull();
+  });
+});
+
+// From memory of ASME B18.29.1: the hole of a 1/4-20 coil is .3150 inch over all, .2608 at its least, drilled 17/64 (6.75 mm).
+test("a coil for 1/4-20 lies in a hole of .3150 inch, .2608 within", () => {
+  const hole = unifiedCoilHole(unifiedThread(unifiedSizes.find(({ designation }) => designation === "1/4-20 UNC")!));
+  agrees(valueIn(mm, hole.D_STI) / 25.4, "0.3150");
+  agrees(valueIn(mm, hole.D_1STI) / 25.4, "0.2608");
+  expect(Math.abs(valueIn(mm, coilDrill(hole.D1_min)) - 6.75)).toBeLessThan(0.06);
+});
+
+test("a bush is metric outside, 4 mm or more over an inch thread", () => {
+  expect(bushThread(threadOf("G 1/2"))?.designation).toBe("M27x1.5");
+  expect(bushThread(threadOf("3/4-16 UNF"))?.designation).toBe("M24x1.5");
+  expect(bushThread(threadOf("1/2-14 NPT"))).toBeNull();
+});
+
+describe("a port with a pipe or an inch thread", () => {
+  test("is weighed, and its methods keep to its series", () => {
+    const pipe = of("G 1/2");
+    expect(pipe.remedies.some(({ window }) => window?.open)).toBe(true);
+    expect(whyNot(pipe, "wire coil")).toBe("no table of its coil holes");
+    const fine = of("3/4-16 UNF");
+    expect(fine.remedies.some(({ window }) => window?.open)).toBe(true);
+    expect(whyNot(fine, "wire coil")).toBeNull();
+    // Coils are sold for coarse and fine threads only.
+    expect(whyNot(of("3/4-20 UNEF"), "wire coil")).toBe("no coil of this size");
+  });
+
+  // A metric thread of nearly the same size and pitch beside it, with the same ring: 3/4-16 is 19.05 x 1.5875, G 1/2 20.955 x
+  // 1.814. More pitch is more engaged length for a count of turns.
+  test("stands where a metric thread of its size would", () => {
+    const seal = { kind: "bonded seal", outside: "28 mm", inside: "22 mm", thickness: "1.5 mm" };
+    const limit = (thread: string) => of(thread, { seal }).asFound.window?.limit_Nm ?? 0;
+    const [m18, unf, m20] = [limit("M18x1.5"), limit("3/4-16 UNF"), limit("M20x1.5")];
+    expect(unf).toBeGreaterThan(0.85 * m18);
+    expect(unf).toBeLessThan(1.15 * m20);
+    const [g, m22] = [limit("G 1/2"), limit("M22x2")];
+    // A turn of their holes shears over 84 and 98 mm² at least material, by hand.
+    expect(g).toBeGreaterThan(0.7 * m22);
+    expect(g).toBeLessThan(0.95 * m22);
+  });
+
+  test("class B of a G plug bears less than class A, and 3A more than 2A", () => {
+    const limit = (thread: string, tolerance: string) =>
+      of(thread, { plug: { tolerance }, seal: { ...onRings, kind: "bonded seal" } }).asFound.window?.limit_Nm ?? 0;
+    // Only the plug's pitch diameter is larger in class A, so where the hole strips they are alike.
+    expect(limit("G 1/2", "B")).toBeLessThanOrEqual(limit("G 1/2", "A"));
+    expect(limit("3/4-16 UNF", "2A")).toBeLessThan(limit("3/4-16 UNF", "3A"));
+  });
+});
+
+describe("a taper thread", () => {
+  const taper = {
+    thread: "1/2-14 NPT",
+    seal: { ...onRings, kind: undefined, material: undefined, original: undefined },
+  };
+
+  test("has no torque anywhere: no window, no limit, no stop", () => {
+    const found = documentOf(taper);
+    expect([found.asFound.window, found.remedies.every(({ window }) => window === null)]).toEqual([null, true]);
+    expect(found.asFound.refused).toMatchObject({
+      rule: "not covered",
+      reason: expect.stringMatching(/no torque window/),
+    });
+    expect([found.ranges, found.levels, found.working]).toEqual([{}, {}, []]);
+    expect(found.assumed).toContainEqual(expect.objectContaining({ reading: "seal.kind", value: "taper" }));
+  });
+
+  // ASME B1.20.1-2013, table 2: hand-tight 4.48 turns of 1/2-14; ISO 7-1: 8.2 mm of R 1/2 are 4.52 turns.
+  test.each([
+    ["1/2-14 NPT", "1", /Fewer were counted/],
+    ["1/2-14 NPT", "4.5", /The count is within that/],
+    ["1/2-14 NPT", "7", /More were counted/],
+    ["R 1/2", "4.5", /The count is within that/],
+    ["3/4-14 NPT", "2.5", /Fewer were counted/],
+  ])("%s with %s turns by hand is told by its turns", (thread, turns, told) => {
+    const because = documentOf({ ...taper, thread, left: { turns } }).asFound.because.join(" ");
+    expect(because).toMatch(/goes in [\d.]+ to [\d.]+ turns/);
+    expect(because).toMatch(told);
+    expect(because).toMatch(/splits/);
+  });
+
+  test("4.5 by hand and 1.5 to 3 by wrench are 6 to 7.5 engaged", () => {
+    expect(documentOf(taper).asFound.because.join(" ")).toMatch(
+      /2\.5 to 6\.5 turns, 4\.5 where both .* then 1\.5 to 3 by wrench: 6 to 7\.5 engaged/,
+    );
+  });
+
+  test("is cut by no method here, and says why", () => {
+    const found = weighed(taper);
+    for (const id of ["next size", "wire coil", "solid bushing", "bonded bush"] as const)
+      expect(whyNot(found, id)).toBe("taper thread");
+    expect(textOf(taper).replace(/\s+/g, " ")).toMatch(/no torque window/);
+  });
+
+  test("whose twin is healthy takes its book figure, without a stop in degrees", () => {
+    const found = weighed({
+      ...taper,
+      left: { turns: "4.5", condition: "good", catch: "snug" },
+      healthyTurns: "4.5",
+      bookFigures: [{ torque: "40 N·m", source: "service sheet" }],
+    });
+    expect(found.health.healthy).toBe(true);
+    expect([found.asFound.window, found.asFound.stop]).toEqual([null, null]);
+    expect(found.asFound.advice).toMatchObject({ type: "pull", torque_Nm: 40 });
+  });
+});
