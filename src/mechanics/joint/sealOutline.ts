@@ -9,8 +9,8 @@ export type SealSizes = {
   readonly thickness_mm: number;
 };
 
-/** A piece of a seal in section. */
-export type SealPart = { readonly material: "ring" | "rubber" | "sealant"; readonly outline: Outline };
+/** A piece of a seal in section, or the room cut out of the case for it. */
+export type SealPart = { readonly material: "ring" | "rubber" | "sealant" | "chamfer"; readonly outline: Outline };
 
 /** The pieces of a seal on both sides of the axis, under a head of radius `headRadius_mm`; none for a taper or no seal. */
 export function sealParts(seal: SealSizes, headRadius_mm: number, P_mm: number): readonly SealPart[] {
@@ -35,7 +35,9 @@ function rightParts(seal: SealSizes, headRadius_mm: number, P_mm: number): reado
       ];
     }
     case "O-ring":
-      return [{ material: "rubber", outline: cord((inner + outer) / 2, (outer - inner) / 2, t) }];
+      return t > 0
+        ? [{ material: "rubber", outline: cord((inner + outer) / 2, (outer - inner) / 2, t) }]
+        : inChamfer(inner, outer - inner);
     case "sealant, metal to metal":
       return [{ material: "sealant", outline: bead(headRadius_mm, inner, t, 1.5 * P_mm) }];
     case "taper":
@@ -76,6 +78,53 @@ function hollowRing(inner: number, outer: number, t: number): Outline {
 /** An O-ring lies between two faces, so its section is an ellipse as high as the gap. */
 const cord = (centre: number, width: number, t: number): Outline =>
   arc(0, 2 * Math.PI).map(({ x_mm, y_mm }) => ({ x_mm: centre + (x_mm * width) / 2, y_mm: ((y_mm - 1) * t) / 2 }));
+
+/** An O-ring fills this share of the chamfer that it is pressed into, or the head would not come down (common practice). */
+const filled = 0.9;
+
+/**
+ * Where head and face meet, the ring lies in a chamfer of 45° round the mouth of the hole, pressed by the head to the shape of
+ * it with rounded corners. Its cord of diameter `c` keeps its area.
+ */
+function inChamfer(inner: number, c: number): readonly SealPart[] {
+  const leg = c * Math.sqrt(Math.PI / 2 / filled);
+  const corners: Outline = [
+    { x_mm: inner, y_mm: 0 },
+    { x_mm: inner + leg, y_mm: 0 },
+    { x_mm: inner, y_mm: leg },
+  ];
+  // What three rounded corners take: r² times the sum of their cot(θ/2), less the circle that they make up together.
+  const halves = [Math.PI / 4, Math.PI / 8, Math.PI / 8];
+  const perSquare = halves.reduce((sum, half) => sum + 1 / Math.tan(half), -Math.PI);
+  const r = Math.sqrt(((1 - filled) * leg ** 2) / 2 / perSquare);
+  return [
+    { material: "chamfer", outline: corners },
+    { material: "rubber", outline: corners.flatMap((corner, i) => roundedCorner(corner, corners, i, r)) },
+  ];
+}
+
+/** The arc of radius r that rounds one corner of a polygon, from the edge before it to the edge after. */
+function roundedCorner(corner: Point, corners: Outline, i: number, r: number): Outline {
+  const toward = (to: Point): Point => {
+    const [x, y] = [to.x_mm - corner.x_mm, to.y_mm - corner.y_mm];
+    return { x_mm: x / Math.hypot(x, y), y_mm: y / Math.hypot(x, y) };
+  };
+  const before = toward(corners.at(i - 1) ?? corner);
+  const after = toward(corners[(i + 1) % corners.length] ?? corner);
+  const half = Math.acos(before.x_mm * after.x_mm + before.y_mm * after.y_mm) / 2;
+  const along = r / Math.tan(half);
+  const [x, y] = [before.x_mm + after.x_mm, before.y_mm + after.y_mm];
+  const off = r / Math.sin(half) / Math.hypot(x, y);
+  const centre = { x_mm: corner.x_mm + off * x, y_mm: corner.y_mm + off * y };
+  const at = (edge: Point): number =>
+    Math.atan2(corner.y_mm + along * edge.y_mm - centre.y_mm, corner.x_mm + along * edge.x_mm - centre.x_mm);
+  const [from, to] = [at(before), at(after)];
+  const turn = Math.atan2(Math.sin(to - from), Math.cos(to - from));
+  return Array.from({ length: 7 }, (_, k) => ({
+    x_mm: centre.x_mm + r * Math.cos(from + (k / 6) * turn),
+    y_mm: centre.y_mm + r * Math.sin(from + (k / 6) * turn),
+  }));
+}
 
 /** The fillet of sealant round the head; its size is for the eye, a pitch and a half. */
 function bead(headRadius: number, inner: number, t: number, size: number): Outline {

@@ -42,7 +42,7 @@ export function SectionFigure(props: FigureProps) {
   );
 }
 
-const sealInk = { ring: "amber", rubber: "rubber", sealant: "sealant" } as const;
+const sealInk = { ring: "amber", rubber: "rubber", sealant: "sealant", chamfer: "paper" } as const;
 
 function Case({ section, side, letter, cut }: FigureProps) {
   const { depth_mm, d_mm, wall_mm } = section;

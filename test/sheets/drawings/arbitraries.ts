@@ -28,7 +28,8 @@ export const anySection: fc.Arbitrary<SectionInput> = fc
     surface: fc.constantFrom(...surfaces),
   })
   .map(({ thread: [d_mm, P_mm], head, kind, thickness, ...rest }) => {
-    const flat = kind === "sealant, metal to metal" || kind === "none" || kind === "taper";
+    const inChamfer = kind === "O-ring" && thickness < 2;
+    const flat = inChamfer || kind === "sealant, metal to metal" || kind === "none" || kind === "taper";
     const seal = { kind, outside_mm: 1.35 * d_mm, inside_mm: 1.02 * d_mm, thickness_mm: flat ? 0 : thickness };
     return { ...sizesOf(d_mm, P_mm), ...rest, seal, headDiameter_mm: head === null ? null : head * d_mm };
   });

@@ -43,6 +43,13 @@ export const withSealant: SectionInput = {
   surface: "wet sealant",
 };
 
+/** The same with the mouth of the hole chamfered for an O-ring: head and face meet, and the ring takes no thread. */
+export const withORing: SectionInput = {
+  ...hurt,
+  seal: { kind: "O-ring", outside_mm: 25, inside_mm: 20, thickness_mm: 0 },
+  turnsCarrying: 3.5,
+};
+
 /** A plug 8 mm longer over a bonded seal passes right through the untouched turns. */
 export const longerPlug: SectionInput = {
   ...hurt,

@@ -10,13 +10,14 @@ import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
 import { anyCaption, anyPair, anySection } from "./arbitraries.ts";
 import { expectCommitted } from "./committedDrawing.ts";
 import { expectInside } from "./drawnPoints.ts";
-import { healthy, hurt, longerPlug, mostlyUnknown, withSealant } from "./exampleSections.ts";
+import { healthy, hurt, longerPlug, mostlyUnknown, withORing, withSealant } from "./exampleSections.ts";
 
 describe("pinned: drawings that were looked at", () => {
   test.each([
     ["port-healthy.svg", healthy, "As found"],
     ["port-hurt.svg", hurt, "As found"],
     ["port-sealant.svg", withSealant, "Sealant without washer"],
+    ["port-o-ring.svg", withORing, "O-ring in a chamfer"],
     ["port-longer-plug.svg", longerPlug, "Longer plug with bonded seal"],
     ["port-mostly-unknown.svg", mostlyUnknown, "As found"],
   ])("%s", (name, input, caption) => {
