@@ -3,6 +3,7 @@ import { mm } from "../quantity/unit.ts";
 import { bushCheck, bushThread, leastBushLength } from "./fitBush.ts";
 import { need } from "./fitNeed.ts";
 import { wallNeeds } from "./fitWall.ts";
+import { wholeAgain } from "./newThread.ts";
 import type { PortCase } from "./portCase.ts";
 import { newThreadRules, type Repair, repairOf } from "./repair.ts";
 import { taperWhyNot } from "./taperPort.ts";
@@ -28,5 +29,11 @@ export function bondedBush(portCase: PortCase): Repair {
       bushCheck(`${valueIn(mm, outer.d)} mm`, port.thread, (valueIn(mm, outer.d) - valueIn(mm, port.thread.d)) / 2),
     ],
     sums: wall.has ? [wall.has] : [],
+    repaired: wholeAgain(portCase),
+    insert: port.threadDepth && {
+      outer_mm: valueIn(mm, outer.d),
+      from_mm: 0,
+      to_mm: valueIn(mm, port.threadDepth),
+    },
   });
 }

@@ -13,7 +13,16 @@ export const firstThreadCleaned = (portCase: PortCase): Repair =>
     lasting: true,
     whyNot: whyNotClean(portCase),
     checks: [{ type: "clean with the right thread" }, { type: "count again" }],
+    repaired: rolledBack(portCase),
   });
+
+/** At best every turn of a healthy port catches again. */
+function rolledBack(portCase: PortCase): PortCase | null {
+  const { port } = portCase;
+  if (!port.healthy) return null;
+  const { turns, withWasher } = port.healthy;
+  return { ...portCase, port: { ...port, left: { ...port.left, turns, withWasher, condition: "good", catch: "snug" } } };
+}
 
 function whyNotClean({ port }: PortCase): WhyNot | null {
   const { left, healthy } = port;

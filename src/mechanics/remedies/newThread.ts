@@ -29,6 +29,12 @@ export const cutNew = (from: Quantity, to: Quantity): Left => ({
 
 export const atTheFace: Quantity = exact("z_1", 0, mm, "cut from the face");
 
+/** The port with its own thread whole over its depth again; null where nobody measured the hole. */
+export const wholeAgain = (portCase: PortCase): PortCase | null => {
+  const { port } = portCase;
+  return port.threadDepth && { ...portCase, port: { ...port, left: cutNew(atTheFace, port.threadDepth) } };
+};
+
 /** The port with a larger thread cut to a depth, and a new plug on a ring of the same kind. */
 export function recutPort(portCase: PortCase, thread: Thread, depth: Quantity): PortCase {
   const { port, asFound } = portCase;

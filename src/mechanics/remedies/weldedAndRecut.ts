@@ -1,4 +1,5 @@
 import { materialRows } from "../tables/materialRows.ts";
+import { wholeAgain } from "./newThread.ts";
 import type { PortCase } from "./portCase.ts";
 import { magnesiumChecks, type Repair, repairOf } from "./repair.ts";
 
@@ -16,6 +17,7 @@ export const weldedAndRecut = (portCase: PortCase): Repair =>
       ...magnesiumChecks(portCase.port, portCase.asked),
       ...(isDieCast(portCase) ? ([{ type: "welds badly" }] as const) : []),
     ],
+    repaired: wholeAgain(portCase),
   });
 
 const isDieCast = ({ port }: PortCase): boolean => materialRows[port.material].shearRatio === "shear ratio die-cast";

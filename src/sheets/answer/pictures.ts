@@ -7,13 +7,13 @@ import { deg, mm, Nm, one, turn } from "../../mechanics/quantity/unit.ts";
 import type { RemedyId } from "../../mechanics/remedies/method.ts";
 import type { PortCase } from "../../mechanics/remedies/portCase.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
-import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
+import { turnsOf, type WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import type { WindowProps } from "../drawings/windowProps.ts";
 
 /** The section of a port with one closure, from the lengths of the case. */
 export function sectionOf(
   { port, ranges }: PortCase,
-  { closure, turns }: WeighedClosure,
+  { closure, turns }: Pick<WeighedClosure, "closure" | "turns">,
   insert: Insert | null = null,
 ): PortSection {
   const { thread, left } = port;
@@ -56,6 +56,14 @@ export function sectionAfter(id: RemedyId, { portCase, remedies, repairs }: Weig
   if (remedy) return sectionOf(portCase, remedy);
   const repair = repairs.find((it) => it.id === id);
   return repair?.closed && repair.repaired ? sectionOf(repair.repaired, repair.closed, repair.insert) : null;
+}
+
+/** The section of a port that was repaired and not weighed, with its own plug in it; null where there is nothing to draw. */
+export function sectionRepaired(id: RemedyId, { portCase: { asFound }, repairs }: Weighed): PortSection | null {
+  const repair = repairs.find((it) => it.id === id);
+  if (!repair?.repaired) return null;
+  const { repaired, insert } = repair;
+  return sectionOf(repaired, { closure: asFound, turns: turnsOf(repaired, asFound) }, insert);
 }
 
 /** The window bar of one closure; null where it is refused. */
