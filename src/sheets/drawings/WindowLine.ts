@@ -1,6 +1,6 @@
 import type { HoleTurn } from "../../mechanics/joint/port.ts";
 import type { PortSection } from "../../mechanics/joint/section.ts";
-import { closureText, dimensionName, lengthText, notesOf, stateWords } from "./drawingWords.ts";
+import { closureText, dimensionName, lengthText, notesOf, stateWord } from "./drawingWords.ts";
 import { inTenths, inWhole } from "./lettering.ts";
 import { torqueAxis } from "./torqueAxis.ts";
 import { torquesOf } from "./windowLayout.ts";
@@ -65,7 +65,9 @@ export function portLines(section: PortSection, width = 72): readonly string[] {
   const turns = Array.from({ length: columns(depth_mm) }, (_, i) => turnSign(bands, ((i + 0.5) * P_mm) / perTurn));
   const room = " ".repeat(columns(behind_mm - depth_mm));
   const row = (word: string, picture: string): string => `${word.padEnd(name)}${picture}`;
-  const counts = bands.map(({ state, from_mm, to_mm }) => `${inTenths((to_mm - from_mm) / P_mm)} ${stateWords[state]}`);
+  const counts = bands.map(
+    ({ state, from_mm, to_mm }) => `${inTenths((to_mm - from_mm) / P_mm)} ${stateWord(state, seal.kind)}`,
+  );
   const lengths = section.dimensions.map(
     ({ id, value_mm }) => `${dimensionName(id, seal.kind)} ${lengthText(value_mm)}`,
   );

@@ -3,8 +3,11 @@ import type { SealSizes } from "../../mechanics/joint/sealOutline.ts";
 import type { PortSection, SectionDimension } from "../../mechanics/joint/section.ts";
 import { inTenths } from "./lettering.ts";
 
-/** What each state of a turn is called in a drawing. */
-export const stateWords: { readonly [state in HoleTurn["state"]]: string } = {
+/** What a state of a turn is called in a drawing; turns of a taper carry nothing that is weighed, they are counted by hand. */
+export const stateWord = (state: HoleTurn["state"], seal: SealKind): string =>
+  seal === "taper" && (state === "sound" || state === "worn") ? "by hand" : stateWords[state];
+
+const stateWords: { readonly [state in HoleTurn["state"]]: string } = {
   sound: "carry",
   worn: "worn carry",
   gone: "gone",
@@ -51,7 +54,7 @@ const tellingMisfit = 0.25;
 /** The section in words, for those who hear it. */
 export function sectionInWords({ designation, bands, P_mm, dimensions, underHead_mm, seal }: PortSection): string {
   const turns = bands.map(
-    ({ state, from_mm, to_mm }) => `${inTenths((to_mm - from_mm) / P_mm)} turns ${stateWords[state]}`,
+    ({ state, from_mm, to_mm }) => `${inTenths((to_mm - from_mm) / P_mm)} turns ${stateWord(state, seal.kind)}`,
   );
   const lengths = dimensions.map(({ id, value_mm }) =>
     value_mm === null

@@ -1,7 +1,7 @@
 import type { HoleTurn } from "../../mechanics/joint/port.ts";
 import type { PortSection } from "../../mechanics/joint/section.ts";
 import { type Block, blockHeight, blockOf } from "./block.ts";
-import { stateWords } from "./drawingWords.ts";
+import { stateWord } from "./drawingWords.ts";
 import { ascent, inTenths, type Label, lineHeight, textWidth } from "./lettering.ts";
 import { pushedApart } from "./pushedApart.ts";
 
@@ -24,8 +24,8 @@ export function bracketsOf(
   );
   const edge = x - side * 0.5 * letter;
   const blockAt = (band: HoleTurn, centre: number): Block => {
-    const row = rowOf(band, section.P_mm, letter, edge, centre, side);
-    return row.box.width <= room ? row : columnOf(band, section.P_mm, letter, edge, centre, side, room);
+    const row = rowOf(band, section, letter, edge, centre, side);
+    return row.box.width <= room ? row : columnOf(band, section, letter, edge, centre, side, room);
   };
   const wishes = bands.map((band) => {
     const centre = (band.from_mm + band.to_mm) / 2;
@@ -37,7 +37,9 @@ export function bracketsOf(
 
 /** The size of letter, at most `letter`, in which the words of every state of the section go into `room`. */
 export function letterWithin(section: PortSection, letter: number, room: number): number {
-  const widths = section.bands.flatMap((band) => wordsOf(band).map((word) => textWidth(word, letter, carries(band))));
+  const widths = section.bands.flatMap((band) =>
+    wordsOf(band, section).map((word) => textWidth(word, letter, carries(band))),
+  );
   return letter * Math.min(1, room / Math.max(room, ...widths));
 }
 
@@ -45,15 +47,25 @@ export function letterWithin(section: PortSection, letter: number, room: number)
 const leastLettered = 0.5;
 
 const carries = ({ state }: HoleTurn): boolean => state === "sound" || state === "worn";
-const wordsOf = (band: HoleTurn): readonly string[] => (carries(band) ? ["turns", "carry"] : [stateWords[band.state]]);
+function wordsOf(band: HoleTurn, { seal }: PortSection): readonly string[] {
+  const word = stateWord(band.state, seal.kind);
+  return carries(band) ? ["turns", word.replace("worn ", "")] : [word];
+}
 const turnsOf = ({ from_mm, to_mm }: HoleTurn, P_mm: number): string => inTenths((to_mm - from_mm) / P_mm);
 const nameOf = ({ state, from_mm }: HoleTurn): string => `${state} from ${inTenths(from_mm)}`;
 
 /** The count with its words beside it: "2.2" large with "turns carry" in two lines, or "4.5 gone". */
-function rowOf(band: HoleTurn, P_mm: number, letter: number, edge: number, centre: number, side: 1 | -1): Block {
+function rowOf(
+  band: HoleTurn,
+  section: PortSection,
+  letter: number,
+  edge: number,
+  centre: number,
+  side: 1 | -1,
+): Block {
   const main = carries(band);
-  const [size, words] = [(main ? 2 : 1.25) * letter, wordsOf(band)];
-  const count = turnsOf(band, P_mm);
+  const [size, words] = [(main ? 2 : 1.25) * letter, wordsOf(band, section)];
+  const count = turnsOf(band, section.P_mm);
   const wordWidth = Math.max(...words.map((word) => textWidth(word, letter, main)));
   const width = textWidth(count, size, main) + 0.35 * letter + wordWidth;
   const left = side === 1 ? edge - width : edge;
@@ -81,7 +93,7 @@ function rowOf(band: HoleTurn, P_mm: number, letter: number, edge: number, centr
 /** The same under one another, the count no wider than the room. */
 function columnOf(
   band: HoleTurn,
-  P_mm: number,
+  section: PortSection,
   letter: number,
   edge: number,
   centre: number,
@@ -89,8 +101,8 @@ function columnOf(
   room: number,
 ): Block {
   const bold = carries(band);
-  const words = wordsOf(band);
-  const count = turnsOf(band, P_mm);
+  const words = wordsOf(band, section);
+  const count = turnsOf(band, section.P_mm);
   const wish = (bold ? 2 : 1.25) * letter;
   const size = wish * Math.min(1, room / textWidth(count, wish, bold));
   const lines = [{ text: count, size, bold }, ...words.map((text) => ({ text, size: letter, bold }))];

@@ -167,7 +167,11 @@ describe("a taper thread", () => {
     const found = weighed(taper);
     for (const id of ["next size", "wire coil", "solid bushing", "bonded bush"] as const)
       expect(whyNot(found, id)).toBe("taper thread");
-    expect(textOf(taper).replace(/\s+/g, " ")).toMatch(/no torque window/);
+    const text = textOf(taper).replace(/\s+/g, " ");
+    expect(text).toMatch(/no torque window/);
+    // Its section counts turns by hand: none of them is said to carry.
+    expect(text).toMatch(/3\.5 by hand/);
+    expect(text).not.toMatch(/\d carry|worn carry/);
   });
 
   test("whose twin is healthy takes its book figure, without a stop in degrees", () => {
