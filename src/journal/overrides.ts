@@ -1,7 +1,8 @@
 import type { Entry } from "./entry.ts";
 import type { Fact } from "./facts/fact.ts";
 import type { PersonId } from "./facts/ids.ts";
-import { type Heads, lastOf } from "./store.ts";
+import { PinNeeded } from "./refusals.ts";
+import { type Heads, type JournalStore, lastOf, replicate } from "./store.ts";
 
 /** Whether somebody takes a refusal or a gate on himself by this; a correction may put that in the place of another fact. */
 const isOverride = (fact: Fact | undefined): boolean =>
@@ -22,3 +23,21 @@ export function overriders(entries: readonly (Partial<Entry> | null)[], heads: H
 /** Whether there is any override among these at all. */
 export const hasOverrides = (entries: readonly (Partial<Entry> | null)[]): boolean =>
   entries.some((it) => isOverride(it?.fact));
+
+/**
+ * Brings two stores level, but for an override of `here` that waits for a PIN there, and what was written after it; gives whose PIN
+ * it waits for, null where all went over. Its own device's later entries have to wait with it, for a journal has no gaps.
+ */
+export async function replicateToPin(here: JournalStore, there: JournalStore): Promise<PinNeeded | null> {
+  try {
+    await replicate(here, there);
+    return null;
+  } catch (fault) {
+    if (!(fault instanceof PinNeeded)) throw fault;
+    const waiting = await here.since(await there.heads());
+    const persons = fault.persons.map(({ person }) => person);
+    const first = waiting.findIndex(({ fact, by }) => isOverride(fact) && persons.includes(by));
+    if (first > 0) await there.add(waiting.slice(0, first));
+    return fault;
+  }
+}

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { pinProofs } from "../../../src/apps/server/api/pinProofs.ts";
 import type { Entry } from "../../../src/journal/entry.ts";
 import type { DeviceId, PersonId } from "../../../src/journal/facts/ids.ts";
+import { replicateToPin } from "../../../src/journal/overrides.ts";
 import { PinNeeded } from "../../../src/journal/refusals.ts";
 import { replicate } from "../../../src/journal/store.ts";
 import { memoryStore } from "../../../src/stores/memory.ts";
@@ -107,13 +108,17 @@ describe("overrides and PINs", () => {
     const { token: own } = await here.paired("was away");
     let proofs: readonly string[] = [];
     const far = remoteStore({ address: here.address, token: own, proofs: () => proofs });
-    const refused = await replicate(away, far).catch((fault) => fault);
-    expect(refused).toBeInstanceOf(PinNeeded);
-    expect(refused).toMatchObject({ persons: [{ person: "sefa", set: true }] });
-    expect(await away.heads()).toMatchObject({ phone: 3 });
+    await expect(replicate(away, far)).rejects.toBeInstanceOf(PinNeeded);
+    expect(Object.keys(await far.heads())).not.toContain("phone");
+    // What was written before it does not wait, and what others wrote comes.
+    await far.add([entry("lift", 1, "jory", words)]);
+    expect(await replicateToPin(away, far)).toMatchObject({ persons: [{ person: "sefa", set: true }] });
+    expect(await far.heads()).toMatchObject({ phone: 1 });
+    expect(await away.heads()).toMatchObject({ phone: 3, lift: 1 });
+    expect(await replicateToPin(away, far)).toBeInstanceOf(PinNeeded);
     const { body } = await here.ask("POST", "/pin/proof", own, { person: "sefa", pin: "2580" });
     proofs = [body.proof];
-    await replicate(away, far);
+    expect(await replicateToPin(away, far)).toBeNull();
     expect(await far.heads()).toMatchObject({ phone: 3 });
   });
 

@@ -1,5 +1,6 @@
+import { replicateToPin } from "../../../journal/overrides.ts";
 import type { Journal } from "../../../journal/ownerCards.ts";
-import { type Heads, replicate } from "../../../journal/store.ts";
+import type { Heads } from "../../../journal/store.ts";
 import { StoreTrouble } from "../../../journal/storeTrouble.ts";
 
 /** How the last exchange with the workshop went; `trouble` is more than a network that is away. */
@@ -56,12 +57,12 @@ export function exchange(of: {
     try {
       while (again && !ended.signal.aborted) {
         again = false;
-        await replicate(here.store, workshop.store);
+        const pin = await replicateToPin(here.store, workshop.store);
         await workshop.cards.put(await here.cards.all());
         await here.cards.put(await workshop.cards.all());
-        const trouble = await beside();
-        told({ reached: true, trouble }, await workshop.store.heads());
-        if (trouble === null) wait_ms = first_ms;
+        const left = await beside();
+        told({ reached: true, trouble: pin ?? left }, await workshop.store.heads());
+        if (left === null) wait_ms = first_ms;
         else later();
         listen();
       }
