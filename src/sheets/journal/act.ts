@@ -1,6 +1,7 @@
 import type { Fact } from "../../journal/facts/fact.ts";
 import type { PersonId } from "../../journal/facts/ids.ts";
 import type { JobSheet } from "../../journal/job/jobSheet.ts";
+import type { OwnerCard } from "../../journal/ownerCards.ts";
 import type { Shop } from "../../journal/shop/shop.ts";
 import { isDay } from "../sums/closedAt.ts";
 import type { SumFields, SumTexts } from "../sums/sumField.ts";
@@ -28,6 +29,8 @@ export type Around = {
   readonly now: string;
   /** A few letters and digits that nobody else draws, for a new identity. */
   readonly fresh: string;
+  /** The card of whoever owns the machine; null where nobody does or it was erased. */
+  readonly owner: OwnerCard | null;
   /** Whether what is written takes the place of an earlier entry. */
   readonly corrects: boolean;
 };
@@ -45,6 +48,8 @@ export type ActForm = {
   readonly folded: readonly string[];
   /** Where photos may be taken to it: before all else, after it, or not at all. */
   readonly photos: "first" | "last" | null;
+  /** Whether it asks for what is known of a person: a draft of that would outlive a card that is erased, and is not kept. */
+  readonly personal: boolean;
 };
 
 /** The form of an act with its title and cautions: its fields, how each is asked, and what else is said about them. */
@@ -52,7 +57,7 @@ export const actForm = (
   name: ActName,
   fields: SumFields,
   words: ActForm["words"],
-  more: Partial<Pick<ActForm, "choiceWords" | "given" | "folded" | "photos">> = {},
+  more: Partial<Pick<ActForm, "choiceWords" | "given" | "folded" | "photos" | "personal">> = {},
 ): ActForm => ({
   title: actTitles[name],
   minds: actMinds[name] ?? [],
@@ -62,6 +67,7 @@ export const actForm = (
   given: {},
   folded: [],
   photos: null,
+  personal: false,
   ...more,
 });
 
@@ -69,6 +75,8 @@ export const actForm = (
 export type Act = {
   readonly form: (around: Around) => ActForm;
   readonly read: (it: Typed, around: Around) => PlainFact | readonly PlainFact[] | null;
+  /** What goes beside the journal with it: the card of an owner. */
+  readonly card?: (it: Typed, around: Around) => PlainCard | null;
   /** The texts from which this fact would be read again: for putting it right. Null for a fact of another kind. */
   readonly texts: (fact: Fact) => SumTexts | null;
 };
@@ -76,9 +84,17 @@ export type Act = {
 /** A fact whose identities are plain texts: what came from a page is checked by the store. */
 export type PlainFact = { readonly type: Fact["type"]; readonly [field: string]: unknown };
 
+/** A card as a page gives it; who wrote it and when is noted as it is kept. */
+export type PlainCard = {
+  readonly owner: string;
+  readonly name: string;
+  readonly telephone?: string;
+  readonly plates: readonly { readonly machine: string; readonly plate: string }[];
+};
+
 /** What a form comes to: facts that are written together, or every problem in what was typed; a wanted field is given as "nothing". */
 export type ActRead =
-  | { readonly ok: true; readonly facts: readonly Fact[] }
+  | { readonly ok: true; readonly facts: readonly Fact[]; readonly card: PlainCard | null }
   | { readonly ok: false; readonly problems: readonly InputProblem[] };
 
 /** The form of an act as it begins, or with the texts of an earlier entry: a reading stands there without the unit of the scale beside it. */
@@ -97,7 +113,8 @@ export function readAct(act: Act, texts: SumTexts, around: Around): ActRead {
   const it = typed(texts, act.form(around).fields);
   const facts = act.read(it, around);
   if (it.problems.length > 0 || !facts) return { ok: false, problems: it.problems };
-  return { ok: true, facts: [facts].flat().map(withoutGaps) as unknown as readonly Fact[] };
+  const card = act.card?.(it, around) ?? null;
+  return { ok: true, facts: [facts].flat().map(withoutGaps) as unknown as readonly Fact[], card };
 }
 
 /** What was read for an earlier fact, with all that this fact says and its form does not ask: a plug that was fitted, photos. */

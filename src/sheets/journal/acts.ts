@@ -8,6 +8,7 @@ import { callActs } from "./callActs.ts";
 import { decisionActs } from "./decisionActs.ts";
 import { machineActs } from "./machineActs.ts";
 import { noticeActs } from "./noticeActs.ts";
+import { ownerActs } from "./ownerActs.ts";
 import { portActs } from "./portActs.ts";
 import { repairActs } from "./repairActs.ts";
 import { unitActs } from "./unitActs.ts";
@@ -20,6 +21,7 @@ const acts: Readonly<Record<ActName, Act>> = {
   ...decisionActs,
   ...repairActs,
   ...callActs,
+  ...ownerActs,
   ...noticeActs,
   ...afterActs,
   ...workshopActs,
@@ -71,6 +73,7 @@ const groups = {
   unit: { fluid: ["drained", "filled", "level", "drawn"] },
   machine: {
     machine: ["found", "note", "noticed", "paper", "released", "settled", "answered", "left", "nearMiss", "done"],
+    owner: ["owner", "erased"],
     after: ["looked", "notReached", "planned"],
   },
   workshop: {},

@@ -1,9 +1,9 @@
 import { type Entry, entryId } from "../../journal/entry.ts";
 import type { Fact } from "../../journal/facts/fact.ts";
-import type { JobId, PortId } from "../../journal/facts/ids.ts";
+import type { PortId } from "../../journal/facts/ids.ts";
 import { gates } from "../../journal/job/gates.ts";
 import type { JobSheet } from "../../journal/job/jobSheet.ts";
-import { nextStep } from "../../journal/job/nextStep.ts";
+import type { OwnerCard } from "../../journal/ownerCards.ts";
 import { photosNamed } from "../../journal/photosNamed.ts";
 import { type Instruments, torqueEvidence } from "../../journal/shop/instruments.ts";
 import type { PortNoted } from "../../journal/shop/machines.ts";
@@ -11,16 +11,13 @@ import type { Shop } from "../../journal/shop/shop.ts";
 import { standingOf } from "../../journal/views/standing.ts";
 import { levelsWith } from "../../mechanics/tables/levels.ts";
 import { type ActName, actTitles, groupTitles } from "../words/actWords.ts";
-import { dueThingSentence } from "../words/dueThingWords.ts";
 import { evidenceWords } from "../words/evidenceWords.ts";
 import { aboutWhat, factSentence } from "../words/factSentences.ts";
 import { type Names, namesIn } from "../words/journalNames.ts";
 import { stillNoticed } from "../words/noticeWords.ts";
-import { stepWords } from "../words/stepWords.ts";
 import type { About } from "./act.ts";
 import { actOf, offered } from "./acts.ts";
-import { openLooks } from "./afterActs.ts";
-import { unanswered } from "./callActs.ts";
+import { type NextShown, nextShown } from "./nextShown.ts";
 import { openNotices } from "./noticeActs.ts";
 import { gateSentence, type JobOnWall, jobOnWall, type PortOnWall } from "./standingShown.ts";
 
@@ -62,13 +59,21 @@ export type JobShown = {
   /** Whether the machine is or was in the workshop: of one that somebody called about nothing is known. */
   readonly here: boolean;
   readonly cameFor: string | null;
-  readonly next: { readonly sentence: string; readonly act: ActName; readonly about: About } | null;
+  /** Whose it is, from the card beside the journal; null where there is none. */
+  readonly owner: { readonly name: string; readonly telephone: string | null; readonly plate: string | null } | null;
+  readonly next: NextShown | null;
   readonly subjects: readonly Subject[];
   readonly log: readonly LogShown[];
 };
 
 /** One job with all that can be written about it, and its log, the latest first. `entries` are those of the job, in journal order. */
-export function jobShown(sheet: JobSheet, entries: readonly Entry[], shop: Shop, now: string): JobShown {
+export function jobShown(
+  sheet: JobSheet,
+  entries: readonly Entry[],
+  shop: Shop,
+  now: string,
+  card: OwnerCard | null = null,
+): JobShown {
   const names = namesIn(shop, sheet);
   const wall = jobOnWall(standingOf(sheet, now), sheet, shop, now);
   const job: Job = { sheet, wall, names, now };
@@ -88,39 +93,15 @@ export function jobShown(sheet: JobSheet, entries: readonly Entry[], shop: Shop,
     wall,
     here,
     cameFor: sheet.cameFor,
-    next: nextInBay(job) ?? nextAnswer(job) ?? nextLook(job),
+    owner: card && {
+      name: card.name,
+      telephone: card.telephone ?? null,
+      plate: card.plates.find((it) => it.machine === sheet.machine)?.plate ?? null,
+    },
+    next: nextShown(sheet, wall, names, now),
     subjects: subjects.toSorted((a, b) => placeOf(a) - placeOf(b)),
     log: logShown(entries, shop, names),
   };
-}
-
-function nextInBay({ sheet, wall, now }: Job): JobShown["next"] {
-  const next = nextStep(sheet, now);
-  return (
-    next && {
-      sentence: wall.next ?? "",
-      act: stepWords[next.step].act,
-      about: next.port ? { type: "port", port: next.port } : next.unit ? ofUnit(next.unit) : machine,
-    }
-  );
-}
-
-/** A caller who waits for an answer. */
-function nextAnswer({ sheet, names, now }: Job): JobShown["next"] {
-  const call = unanswered(sheet);
-  if (!call) return null;
-  const thing = { type: "call to answer", on: now.slice(0, 10), job: sheet.job as JobId, words: call.words } as const;
-  return { sentence: dueThingSentence(thing, sheet, names), act: "answered", about: machine };
-}
-
-/** A look that is due, once the machine has gone. */
-function nextLook({ sheet, names, now }: Job): JobShown["next"] {
-  const [look] = sheet.stage === "open" ? [] : openLooks(sheet);
-  const on = look?.due ?? look?.on;
-  if (!look || !on || on > now.slice(0, 10)) return null;
-  const notReached = look.state === "not reached";
-  const thing = { type: "follow-up", on, job: sheet.job as JobId, followUp: look.followUp, notReached } as const;
-  return { sentence: dueThingSentence(thing, sheet, names), act: "looked", about: machine };
 }
 
 const machine: About = { type: "machine" };

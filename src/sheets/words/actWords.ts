@@ -2,6 +2,7 @@ import type { Caution } from "../../mechanics/tables/methodCautions.ts";
 import { stopWords } from "./callWords.ts";
 import { cautionSentences } from "./cautionWords.ts";
 import type { FieldWords } from "./fieldWords.ts";
+import { erasesForGood } from "./ownerCardWords.ts";
 
 /** What can be written down of a port, of a unit, and of the machine as a whole, by the name of its form. */
 export type PortActName =
@@ -27,6 +28,7 @@ export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left"
 export type DecisionActName = "offered" | "decided";
 export type RepairActName = "prepared" | "repaired" | "tagged" | "warned";
 export type CallActName = "call" | "answered";
+export type OwnerActName = "owner" | "erased";
 export type NoticeActName = "noticed" | "settled";
 /** What is written once the machine has gone. */
 export type AfterActName = "looked" | "notReached" | "planned" | "cameBack";
@@ -38,6 +40,7 @@ export type ActName =
   | DecisionActName
   | RepairActName
   | CallActName
+  | OwnerActName
   | NoticeActName
   | AfterActName
   | WorkshopActName;
@@ -79,6 +82,8 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   warned: "For the next hand",
   call: "A call",
   answered: "Caller answered",
+  owner: "Owner",
+  erased: "Owner erased",
   noticed: "Also noticed",
   settled: "Settled",
   looked: "Looked again",
@@ -97,6 +102,7 @@ export const groupTitles = {
   repair: "Repair",
   fluid: "Fluid",
   machine: "Machine",
+  owner: "Owner",
   after: "Afterwards",
 } as const;
 export type GroupName = keyof typeof groupTitles;
@@ -126,6 +132,7 @@ export const actMinds: { readonly [N in ActName]?: readonly string[] } = {
   tagged: minding("next man told"),
   call: [stopWords],
   answered: [stopWords, ...minding("oil on the road")],
+  erased: [erasesForGood],
   left: ["Locked, on a trailer or by hand: it does not run."],
 };
 

@@ -42,6 +42,8 @@ export const journalWords = {
   log: "Log",
   noSuchJob: "This job is not in the journal of this device.",
   cameFor: "Came for",
+  owner: "Owner",
+  callOwner: (telephone: string): string => `Call ${telephone}`,
   forbids: "What forbids",
   putRight: "Put right",
   putSomething: "Put an entry right",

@@ -141,3 +141,23 @@ test("a call begins a job of which nothing says that it may be started, and its 
   await write(page);
   await expect.poll(() => said()).toContain("answered: do not drive: we fetch it");
 });
+
+test("an owner's card is put right at the lift and goes over, and is erased with the ports' history left whole", async () => {
+  const cards = () => Number(/(\d+) owners' cards/.exec(ran("check", "--data", workshop.folder))?.[1]);
+  await onJob("0412");
+  const [lines, before] = [await log(page).count(), cards()];
+  await open("Wood chipper", "Owner");
+  await form(page).getByRole("textbox", { name: "Telephone" }).fill("0155 501");
+  expect(await page.evaluate(() => JSON.stringify({ ...localStorage }))).not.toContain("0155 501");
+  await tap(page, "Who writes?", "Maud Tolbeck");
+  await expectLegible(page);
+  await write(page);
+  const owner = page.locator(".job-head .owner");
+  await expect.poll(() => owner.getByRole("link").getAttribute("href")).toBe("tel:0155501");
+  await open("Wood chipper", "Owner erased");
+  await form(page).getByRole("button", { name: "the owner asked" }).click();
+  await write(page);
+  await owner.waitFor({ state: "detached" });
+  await kept(page, /^✓At the workshop\./);
+  expect([await log(page).count(), cards()]).toEqual([lines, before - 1]);
+});

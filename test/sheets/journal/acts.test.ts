@@ -27,6 +27,7 @@ const around = (about: About, by = "jory", today = "2026-11-25"): Around => ({
   today,
   now: "2026-11-25T10:40:00Z",
   fresh: "k3f7",
+  owner: null,
   corrects: false,
 });
 const port: About = { type: "port", port: "family-sump" };
@@ -39,6 +40,7 @@ describe("what is tapped and typed becomes the fact that the journal keeps", () 
   test("a torque with its wrench as it was calibrated that day, and who pulled", () => {
     expect(read("torqued", { set: "34", wrench: "TW-2", clicked: "yes", pulledBy: "jory", reached: "34,5" })).toEqual({
       ok: true,
+      card: null,
       facts: [
         {
           type: "PortTorqued",
@@ -150,7 +152,7 @@ describe("a bead that was closed", () => {
     ] as const) {
       const it = read("cure", { ...texts, temperature, humidity });
       const bench = cures(`${temperature} °C`, `${humidity} %`, "family-sump", closedAt);
-      expect(it).toEqual({ ok: true, facts: [{ ...bench, bead: "3 mm" }] });
+      expect(it).toEqual({ ok: true, card: null, facts: [{ ...bench, bead: "3 mm" }] });
     }
   });
 

@@ -25,5 +25,6 @@ export const aroundJob = (about: About, facts: readonly object[] = [], known: re
   today: "2026-11-25",
   now: "2026-11-25T10:40:00Z",
   fresh: "k3f7",
+  owner: null,
   corrects: false,
 });

@@ -20,6 +20,7 @@ describe("the six questions", () => {
   test("six taps are six answers: nothing reached is an answer, and an empty list", () => {
     expect(readAct(act, all, around())).toEqual({
       ok: true,
+      card: null,
       facts: [
         {
           type: "QuestionsAnswered",
@@ -39,6 +40,7 @@ describe("the six questions", () => {
     const read = readAct(act, { crack: "yes", reaches: "brake,exhaust" }, around());
     expect(read).toEqual({
       ok: true,
+      card: null,
       facts: [{ type: "QuestionsAnswered", port, crack: "yes", reaches: ["brake", "exhaust"] }],
     });
   });
@@ -85,6 +87,7 @@ describe("the six questions", () => {
     expect(read.ok ? [] : read.problems).toEqual([{ field: "crack", given: "nothing", accepted: "" }]);
     expect(readAct(act, { people: "no" }, { ...before, corrects: true })).toEqual({
       ok: true,
+      card: null,
       facts: [{ type: "QuestionsAnswered", port, people: "no" }],
     });
   });

@@ -56,7 +56,7 @@ function Form(props: {
   readonly close: () => void;
 }) {
   const { opened, form, done, close } = props;
-  const state = useMemo(() => draftState(nameOf(opened), form.given), [opened]);
+  const state = useMemo(() => draftState(nameOf(opened), form.given, !form.personal), [opened]);
   const shut = useSignal<readonly GateShut[]>([]);
   const trouble = useSignal<string | null>(null);
   const busy = useSignal(false);

@@ -29,7 +29,7 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
     open(null);
     if (from) requestAnimationFrame(() => document.getElementById(subjectId(from.about))?.focus());
   };
-  const { wall, here, next, cameFor, subjects, log } = shown;
+  const { wall, here, next, cameFor, owner, subjects, log } = shown;
   const sheet = opened.value && <ActSheet opened={opened.value} close={close} done={close} />;
   const at = opened.value?.corrects ? null : opened.value?.about;
   const isOpenAt = (subject: Subject): boolean => JSON.stringify(subject.about) === JSON.stringify(at);
@@ -43,6 +43,19 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
         {cameFor && (
           <p>
             {words.cameFor}: {cameFor}
+          </p>
+        )}
+        {owner && (
+          <p class="owner">
+            <span>
+              {words.owner}: <b>{owner.name}</b>
+              {owner.plate && `, ${owner.plate}`}
+            </span>
+            {owner.telephone && (
+              <a class="tap-link" href={`tel:${owner.telephone.replaceAll(/[^+\d]/g, "")}`}>
+                {words.callOwner(owner.telephone)}
+              </a>
+            )}
           </p>
         )}
         {next && (

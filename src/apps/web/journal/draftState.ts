@@ -16,8 +16,8 @@ export type DraftState = {
   readonly forget: () => void;
 };
 
-/** The draft of that name, as it was left, or as it begins. */
-export function draftState(name: string, begins: SumTexts): DraftState {
+/** The draft of that name, as it was left, or as it begins; one that is not kept is forgotten with the page. */
+export function draftState(name: string, begins: SumTexts, isKept: boolean): DraftState {
   const key = `draft.${name}`;
   const fields = new Map<string, Signal<string>>();
   const problems = signal<readonly InputProblem[]>([]);
@@ -28,13 +28,14 @@ export function draftState(name: string, begins: SumTexts): DraftState {
   };
   const texts = (): SumTexts =>
     Object.fromEntries([...fields].map(([field, { value }]) => [field, value] as const).filter(([, it]) => it !== ""));
-  for (const [field, value] of Object.entries(kept<SumTexts>(key) ?? begins)) text(field).value = value;
+  for (const [field, value] of Object.entries((isKept ? kept<SumTexts>(key) : null) ?? begins))
+    text(field).value = value;
   return {
     text,
     give(field, value) {
       text(field).value = value;
       problems.value = problems.peek().filter((it) => it.field !== field);
-      keep(key, texts());
+      if (isKept) keep(key, texts());
     },
     texts,
     problems,

@@ -1,9 +1,11 @@
+import type { OwnerCard } from "../../../journal/ownerCards.ts";
 import type { Pen } from "../../../journal/pen.ts";
 import { type JournalReader, journalReader } from "../../../journal/reader.ts";
 import { PinNeeded } from "../../../journal/refusals.ts";
 import type { Shop } from "../../../journal/shop/shop.ts";
 import type { Heads } from "../../../journal/store.ts";
 import { StoreTrouble } from "../../../journal/storeTrouble.ts";
+import type { PlainCard } from "../../../sheets/journal/act.ts";
 import { type BrowserJournal, idbJournal } from "../../../stores/browser/indexedDb.ts";
 import { besideJournal, type Pairing } from "../../../stores/browser/pairing.ts";
 import { type Exchange, type Exchanged, exchange } from "./exchange.ts";
@@ -24,6 +26,10 @@ export type Keeper = {
   readonly take: (file: Blob) => Promise<TakenPhoto["name"] | null>;
   /** A photo that is here or at the workshop; null where neither can be had. */
   readonly picture: (name: string) => Promise<Blob | null>;
+  /** The card of whoever owns a machine; null where nobody does or it was erased. */
+  readonly ownerOf: (machine: string | null) => OwnerCard | null;
+  /** Keeps a card, later than all that are here. @throws StoreTrouble */
+  readonly keepCard: (card: PlainCard) => Promise<void>;
   /** Shows, for overrides that wait, that a person typed his PIN here. */
   readonly proven: (proof: string) => void;
   /** Has whatever came meanwhile fetched. */
@@ -55,6 +61,7 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
   let atWorkshop = await beside.atWorkshop();
   let here = {} as Heads;
   let photosWaiting = 0;
+  let cards: readonly OwnerCard[] = [];
   let last: Exchanged | null = null;
   const proofs: string[] = [];
   const tabs = new BroadcastChannel("turnsleft journal");
@@ -63,6 +70,7 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
     await reader.refresh();
     here = await journal.store.heads();
     photosWaiting = (await journal.photos.toSend()).length;
+    cards = await journal.cards.all();
     changed();
   };
   tabs.onmessage = () => void read();
@@ -102,6 +110,14 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
     async picture(name) {
       const bytes = await journal.photos.bytes(name);
       return bytes ? new Blob([bytes], { type: "image/jpeg" }) : workshop.photo(name);
+    },
+    ownerOf: (machine) => {
+      const owner = reader.shop().machines[machine as never]?.owner ?? null;
+      return cards.find((it) => it.owner === owner) ?? null;
+    },
+    async keepCard(card) {
+      const clock = 1 + Math.max(0, ...cards.map((it) => it.clock));
+      await journal.cards.put([{ ...card, clock, device: pairing.device } as OwnerCard]);
     },
     wake: background.soon,
     proven(proof) {

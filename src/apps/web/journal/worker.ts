@@ -111,7 +111,7 @@ async function show(): Promise<void> {
   if (looked === view) page.postMessage({ about: "view", view: looked, shown });
 }
 
-async function shownOf({ reader, journal }: Keeper, view: View): Promise<Shown[keyof Shown]> {
+async function shownOf({ reader, journal, ownerOf }: Keeper, view: View): Promise<Shown[keyof Shown]> {
   const now = new Date().toISOString();
   const shop = reader.shop();
   switch (view.name) {
@@ -122,7 +122,8 @@ async function shownOf({ reader, journal }: Keeper, view: View): Promise<Shown[k
     case "job": {
       const { jobShown } = await import("../../../sheets/journal/jobShown.ts");
       const entries = await journal.store.ofJob(view.job as never);
-      return entries.length === 0 ? null : jobShown(reader.sheet(view.job as never), entries, shop, now);
+      const sheet = reader.sheet(view.job as never);
+      return entries.length === 0 ? null : jobShown(sheet, entries, shop, now, ownerOf(sheet.machine));
     }
     case "port": {
       const { passportShown } = await import("../../../sheets/journal/passportShown.tsx");

@@ -52,6 +52,7 @@ export async function written(keeper: Keeper, draft: Draft): Promise<Outcome> {
   if (shop.length > 0) await keeper.pen.write({ ...signed, job: null }, ...shop);
   const own = read.facts.filter((it) => !isShopFact(it));
   if (own.length > 0) await keeper.pen.write({ ...signed, job: job as never }, ...taken, ...own);
+  if (read.card) await keeper.keepCard(read.card);
   await keeper.wrote();
   return { type: "written", job };
 }
@@ -92,16 +93,20 @@ function shutFor(keeper: Keeper, draft: Draft, facts: readonly Fact[], at: strin
   }));
 }
 
-const aroundOf = ({ reader }: Keeper, { job, about, by, corrects }: Omit<Draft, "overrides">): Around => ({
-  sheet: reader.sheet((job ?? "") as never),
-  shop: reader.shop(),
-  about,
-  by: by as never,
-  today: today(),
-  now: new Date().toISOString(),
-  fresh: fresh(),
-  corrects: corrects !== null,
-});
+function aroundOf(keeper: Keeper, { job, about, by, corrects }: Omit<Draft, "overrides">): Around {
+  const sheet = keeper.reader.sheet((job ?? "") as never);
+  return {
+    sheet,
+    shop: keeper.reader.shop(),
+    about,
+    by: by as never,
+    today: today(),
+    now: new Date().toISOString(),
+    fresh: fresh(),
+    owner: keeper.ownerOf(sheet.machine),
+    corrects: corrects !== null,
+  };
+}
 
 /** The day, and letters that no other device draws on it. */
 const newJob = (at: string): string => `${at.slice(5, 7)}${at.slice(8, 10)}-${fresh()}`;
