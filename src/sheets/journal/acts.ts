@@ -4,9 +4,11 @@ import type { FluidState } from "../../journal/job/unitSheet.ts";
 import type { ActName, GroupName, PortActName, UnitActName } from "../words/actWords.ts";
 import type { About, Act } from "./act.ts";
 import { afterActs } from "./afterActs.ts";
+import { arrivalActs } from "./arrivalActs.ts";
 import { callActs } from "./callActs.ts";
 import { decisionActs } from "./decisionActs.ts";
 import { machineActs } from "./machineActs.ts";
+import { measureActs } from "./measureActs.ts";
 import { noticeActs } from "./noticeActs.ts";
 import { ownerActs } from "./ownerActs.ts";
 import { portActs } from "./portActs.ts";
@@ -21,6 +23,8 @@ const acts: Readonly<Record<ActName, Act>> = {
   ...decisionActs,
   ...repairActs,
   ...callActs,
+  ...measureActs,
+  ...arrivalActs,
   ...ownerActs,
   ...noticeActs,
   ...afterActs,
@@ -66,13 +70,27 @@ const groups = {
       ...(["loose", "stuck", "out", "washersOut", "washersIn", "byHand", "torqued", "letGo", "dry"] as const),
       ...(["checked", "closed", "held", "holdEnded"] as const),
     ],
-    thread: ["found", "asked", "turns"],
+    thread: ["found", "asked", "turns", "measured", "named", "material", "judged", "watched", "pressed"],
     repair: ["offered", "decided", "prepared", "repaired", "cure", "tagged", "warned"],
     after: ["cameBack"],
   },
-  unit: { fluid: ["drained", "filled", "level", "drawn"] },
+  unit: { fluid: ["drained", "filled", "level", "drawn", "levelFound", "flushed"] },
   machine: {
-    machine: ["found", "note", "noticed", "paper", "released", "settled", "answered", "left", "nearMiss", "done"],
+    machine: [
+      "found",
+      "note",
+      "noticed",
+      "paper",
+      "released",
+      "settled",
+      "answered",
+      "agreed",
+      "meter",
+      "ordered",
+      "left",
+      "nearMiss",
+      "done",
+    ],
     owner: ["owner", "erased"],
     after: ["looked", "notReached", "planned"],
   },

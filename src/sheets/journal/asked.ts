@@ -27,6 +27,7 @@ const askedAfter: Readonly<Record<string, readonly [question: string, leads: (an
   upTo: ["decision", is("left to the workshop")],
   notBeyond: ["decision", is("left to the workshop")],
   lasts: ["method", (method) => method !== "" && !isMakeDo(method)],
+  over: ["reading", is("length over gaps", "travel for turns")],
   material: ["seal", is("flat washer")],
 };
 

@@ -28,6 +28,8 @@ export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left"
 export type DecisionActName = "offered" | "decided";
 export type RepairActName = "prepared" | "repaired" | "tagged" | "warned";
 export type CallActName = "call" | "answered";
+export type MeasureActName = "measured" | "named" | "material" | "judged" | "watched" | "pressed";
+export type ArrivalActName = "levelFound" | "flushed" | "agreed" | "meter" | "ordered";
 export type OwnerActName = "owner" | "erased";
 export type NoticeActName = "noticed" | "settled";
 /** What is written once the machine has gone. */
@@ -40,6 +42,8 @@ export type ActName =
   | DecisionActName
   | RepairActName
   | CallActName
+  | MeasureActName
+  | ArrivalActName
   | OwnerActName
   | NoticeActName
   | AfterActName
@@ -82,6 +86,17 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   warned: "For the next hand",
   call: "A call",
   answered: "Caller answered",
+  measured: "Measured",
+  named: "Thread named",
+  material: "Case made of",
+  judged: "Plug judged",
+  watched: "Watched for wet",
+  pressed: "Pressure tried",
+  levelFound: "Level as it came",
+  flushed: "Washed out",
+  agreed: "Agreed",
+  meter: "Meter read",
+  ordered: "Ordered",
   owner: "Owner",
   erased: "Owner erased",
   noticed: "Also noticed",
@@ -133,6 +148,8 @@ export const actMinds: { readonly [N in ActName]?: readonly string[] } = {
   call: [stopWords],
   answered: [stopWords, ...minding("oil on the road")],
   erased: [erasesForGood],
+  pressed: minding("pump limited"),
+  material: minding("magnesium burns"),
   left: ["Locked, on a trailer or by hand: it does not run."],
 };
 
