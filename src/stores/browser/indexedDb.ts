@@ -6,7 +6,7 @@ import { entriesAfter, type Pen } from "../../journal/pen.ts";
 import { photosNamed } from "../../journal/photosNamed.ts";
 import { type Heads, type JournalStore, lastOf as lastIn } from "../../journal/store.ts";
 import { StoreTrouble } from "../../journal/storeTrouble.ts";
-import { type BrowserPhotos, browserPhotos, photosNamedBy } from "./photos.ts";
+import { type BrowserPhotos, browserPhotos, photosNamedBy, withRoomMade } from "./photos.ts";
 import { openedTables, type Reading, type Writing } from "./tables.ts";
 
 /** The journal of a workshop in the database of a browser, with what this device needs to write in it. */
@@ -34,10 +34,14 @@ export async function idbJournal(name: string, workshop: WorkshopId): Promise<Br
   }
   if (known === undefined) await written(["about"], (tables) => tables.objectStore("about").put(workshop, "workshop"));
 
+  /** An entry is worth more than a photo that the workshop has. */
+  const writtenSafely = <T>(work: (tables: Writing) => Promise<T>): Promise<T> =>
+    withRoomMade(open, () => written(ofEntries, work));
+
   const store: JournalStore = {
     async add(entries) {
       const handed = handedOver(workshop, entries);
-      if (handed.size > 0) await written(ofEntries, (tables) => admitted(tables, handed));
+      if (handed.size > 0) await writtenSafely((tables) => admitted(tables, handed));
     },
 
     async ofJob(job) {
@@ -86,7 +90,7 @@ export async function idbJournal(name: string, workshop: WorkshopId): Promise<Br
     },
     pen: (device) => ({
       write: (signed, ...facts) =>
-        written(ofEntries, async (tables) => {
+        writtenSafely(async (tables) => {
           const lasts = await Promise.all((await devicesIn(tables)).map((it) => lastOf(tables, it)));
           const clock = Math.max(0, ...lasts.map((it) => it?.clock ?? 0));
           const last = lasts.find((it) => it?.device === device)?.number ?? 0;

@@ -20,14 +20,8 @@ export type BrowserPhotos = {
 
 export type PhotoState = "taken" | "to send" | "at workshop";
 
-export function browserPhotos({ database, read, written }: OpenTables): BrowserPhotos {
-  const inState = (state: PhotoState): Promise<readonly string[]> =>
-    read(async () => {
-      const tables = database.transaction("photoState");
-      const [names, states] = await Promise.all([tables.store.getAllKeys(), tables.store.getAll()]);
-      return names.filter((_, i) => states[i] === state);
-    });
-
+export function browserPhotos(open: OpenTables): BrowserPhotos {
+  const { database, read, written } = open;
   const keep = (name: string, bytes: ArrayBuffer): Promise<void> =>
     written(["photo", "photoState"], async (tables) => {
       if (await tables.objectStore("photoState").get(name)) return;
@@ -35,33 +29,47 @@ export function browserPhotos({ database, read, written }: OpenTables): BrowserP
       await tables.objectStore("photoState").add("taken", name);
     });
 
-  const without = (name: string, state: PhotoState): Promise<void> =>
-    written(["photo", "photoState"], async (tables) => {
-      if ((await tables.objectStore("photoState").get(name)) !== state) return;
-      await tables.objectStore("photo").delete(name);
-      await tables.objectStore("photoState").delete(name);
-    });
-
   return {
-    async keep(name, bytes) {
-      try {
-        await keep(name, bytes);
-      } catch (trouble) {
-        if (!(trouble instanceof StoreTrouble) || trouble.trouble !== "full") throw trouble;
-        for (const safe of await inState("at workshop")) await without(safe, "at workshop");
-        await keep(name, bytes);
-      }
-    },
+    keep: (name, bytes) => withRoomMade(open, () => keep(name, bytes)),
     bytes: (name) => read(async () => (await database.get("photo", name)) ?? null),
-    toSend: () => inState("to send"),
+    toSend: () => inState(open, "to send"),
     sent: (name) =>
       written(["photoState"], async (tables) => {
         if (await tables.objectStore("photoState").get(name))
           await tables.objectStore("photoState").put("at workshop", name);
       }),
-    drop: (name) => without(name, "taken"),
+    drop: (name) => dropped(open, name, "taken"),
   };
 }
+
+/** Does `work`, and where there is no room for it once more after the photos that the workshop has made way. @throws StoreTrouble */
+export async function withRoomMade<T>(open: OpenTables, work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (trouble) {
+    const safe = isFull(trouble) ? await inState(open, "at workshop") : [];
+    if (safe.length === 0) throw trouble;
+    for (const name of safe) await dropped(open, name, "at workshop");
+    return work();
+  }
+}
+
+const isFull = (trouble: unknown): boolean => trouble instanceof StoreTrouble && trouble.trouble === "full";
+
+const inState = ({ database, read }: OpenTables, state: PhotoState): Promise<readonly string[]> =>
+  read(async () => {
+    const tables = database.transaction("photoState");
+    const [names, states] = await Promise.all([tables.store.getAllKeys(), tables.store.getAll()]);
+    return names.filter((_, i) => states[i] === state);
+  });
+
+/** Drops a photo that still stands so. */
+const dropped = ({ written }: OpenTables, name: string, state: PhotoState): Promise<void> =>
+  written(["photo", "photoState"], async (tables) => {
+    if ((await tables.objectStore("photoState").get(name)) !== state) return;
+    await tables.objectStore("photo").delete(name);
+    await tables.objectStore("photoState").delete(name);
+  });
 
 /** An entry names these: those that were taken here are to be sent from now on, in the same transaction as the entry. */
 export async function photosNamedBy(tables: Writing, names: readonly string[]): Promise<void> {

@@ -170,6 +170,30 @@ describe("photos beside it", () => {
     expect(await photos.toSend()).toEqual([second]);
   });
 
+  test("an entry for which there is no room has photos make way that the workshop has", async () => {
+    const small = await tab();
+    const { photos, pen, store } = await journalInPage(small, "full for entries", workshop);
+    for (const name of [first, second]) await photos.keep(name, name);
+    await pen(phone).write(signed, ...naming(first, second));
+    await photos.sent(first);
+    // There is room again once a photo is gone.
+    await small.evaluate(() => {
+      const { add, delete: deleted } = IDBObjectStore.prototype;
+      let full = true;
+      IDBObjectStore.prototype.delete = function (...given) {
+        full = full && this.name !== "photo";
+        return deleted.apply(this, given);
+      };
+      IDBObjectStore.prototype.add = function (...given) {
+        if (full && this.name === "entry") throw new DOMException("no room", "QuotaExceededError");
+        return add.apply(this, given);
+      };
+    });
+    expect(await pen(phone).write(signed, ...words("written all the same"))).toEqual(["phone/2"]);
+    expect([await photos.text(first), await photos.text(second)]).toEqual([null, second]);
+    expect([await store.heads(), await photos.toSend()]).toEqual([{ phone: 2 }, [second]]);
+  });
+
   test("a journal that an earlier Turnsleft began without photos is opened, and keeps what it held", async () => {
     const old = await tab();
     await old.evaluate(
