@@ -17,7 +17,7 @@ import { type Random, xoshiro128 } from "../src/mechanics/quantity/random.ts";
 import { MPa } from "../src/mechanics/quantity/unit.ts";
 import { propertyClassRow } from "../src/mechanics/tables/iso898.ts";
 import { materialRows } from "../src/mechanics/tables/materialRows.ts";
-import { tensileStressArea } from "../src/mechanics/threads/thread.ts";
+import { tensileStressArea } from "../src/mechanics/threads/tensileStressArea.ts";
 
 /** Torques, N·m, at which each of many joints strips and closes, sorted upwards. */
 export type Drawn = { readonly strips: Float64Array; readonly closes: Float64Array };

@@ -11,6 +11,7 @@ import {
   pipeLimits,
 } from "../../mechanics/threads/pipeLimits.ts";
 import { type PipeThreadRead, pipeThreadFromText } from "../../mechanics/threads/pipeText.ts";
+import { unifiedStressArea } from "../../mechanics/threads/tensileStressArea.ts";
 import {
   holeClassFromText,
   plugClassFromText,
@@ -20,7 +21,6 @@ import {
 import { unifiedHoleClassFromText, unifiedPlugClassFromText } from "../../mechanics/threads/unifiedClass.ts";
 import { unifiedHoleLimits, unifiedPlugLimits } from "../../mechanics/threads/unifiedLimits.ts";
 import { type UnifiedThreadRead, unifiedThreadFromText } from "../../mechanics/threads/unifiedText.ts";
-import { unifiedStressArea } from "../../mechanics/threads/unifiedThread.ts";
 import { wireCoilHole } from "../../mechanics/threads/wireCoilHole.ts";
 import { acceptedClass, acceptedThread, anyOf } from "../../sheets/words/problemWords.ts";
 import { acceptedPipeThread, acceptedUnifiedThread } from "../../sheets/words/threadProblemWords.ts";

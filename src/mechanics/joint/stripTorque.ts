@@ -18,7 +18,7 @@ import { degC, MPa } from "../quantity/unit.ts";
 import { iso898, type PropertyClassRow, propertyClassRow } from "../tables/iso898.ts";
 import { materialRows } from "../tables/materialRows.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
-import { tensileStressArea } from "../threads/thread.ts";
+import { tensileStressArea } from "../threads/tensileStressArea.ts";
 import { type CarryingTurns, leadIn } from "./carryingTurns.ts";
 import type { FrictionNodes } from "./frictionNodes.ts";
 import type { Closure, Port } from "./port.ts";

@@ -21,7 +21,10 @@ function rolledBack(portCase: PortCase): PortCase | null {
   const { port } = portCase;
   if (!port.healthy) return null;
   const { turns, withWasher } = port.healthy;
-  return { ...portCase, port: { ...port, left: { ...port.left, turns, withWasher, condition: "good", catch: "snug" } } };
+  return {
+    ...portCase,
+    port: { ...port, left: { ...port.left, turns, withWasher, condition: "good", catch: "snug" } },
+  };
 }
 
 function whyNotClean({ port }: PortCase): WhyNot | null {

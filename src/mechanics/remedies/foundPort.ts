@@ -2,11 +2,9 @@ import { pullOf } from "../joint/advice.ts";
 import { type BookVerdict, bookTorque_Nm, bookVerdict } from "../joint/bookFigures.ts";
 import type { CarryingTurns } from "../joint/carryingTurns.ts";
 import { type Health, health } from "../joint/health.ts";
-import { type TaperTurns, taperTurns } from "../joint/taperTurns.ts";
 import { wrenchDeviation } from "../joint/wrench.ts";
 import { support } from "../quantity/distribution.ts";
 import { materialRows } from "../tables/materialRows.ts";
-import { isTaper } from "../threads/thread.ts";
 import { type Assumption, completed, type GivenCase } from "./givenCase.ts";
 import { lowerTorque } from "./lowerTorque.ts";
 import type { Method } from "./method.ts";
@@ -23,8 +21,6 @@ export type FoundPort = {
   readonly asFound: WeighedClosure;
   /** The joint as it is, pulled to less; null where it is healthy. */
   readonly asItIs: Remedy | null;
-  /** What turns say where the thread is a taper one; null where it is not. */
-  readonly taper: TaperTurns | null;
   /** What the book figures are to each other; null where there are none. */
   readonly book: BookVerdict | null;
 };
@@ -46,7 +42,6 @@ export function foundPort(given: GivenCase): FoundPort {
     health: { ...state, healthy },
     asFound: healthy && book ? pulledByTheBook(portCase, found, book) : found,
     asItIs,
-    taper: isTaper(port.thread) ? taperTurns(port.thread, port.left.turns) : null,
     book,
   };
 }

@@ -1,7 +1,9 @@
 import { referenceAir } from "../cure/air.ts";
+import { type TaperTurns, taperTurns } from "../joint/taperTurns.ts";
 import { exact } from "../quantity/quantity.ts";
 import { percent } from "../quantity/unit.ts";
 import { judgement } from "../tables/source.ts";
+import { isTaper } from "../threads/thread.ts";
 import { type FoundPort, foundPort } from "./foundPort.ts";
 import type { Assumption, GivenCase } from "./givenCase.ts";
 import { longerPlugs } from "./longerPlug.ts";
@@ -18,6 +20,8 @@ import { sealantNoWasher } from "./sealantNoWasher.ts";
 
 /** What is left, what it will carry, and what can be done. */
 export type Weighed = FoundPort & {
+  /** What turns say where the thread is a taper one; null where it is not. */
+  readonly taper: TaperTurns | null;
   readonly remedies: readonly Remedy[];
   readonly notOffered: readonly NotOffered[];
   /** The methods that do more than close what is left; of a healthy port only its ordinary reseal. */
@@ -37,6 +41,7 @@ export const weigh = (given: GivenCase): Weighed => weighedWays(foundPort(given)
 /** The port as found with every way of closing or repairing it, ranked, and what to measure next. */
 export function weighedWays(found: FoundPort, given: GivenCase): Weighed {
   const { portCase, asFound, asItIs } = found;
+  const { port } = portCase;
   const longer = asItIs ? longerPlugs(portCase) : [];
   const sealed = portCase.asFound.seal.kind === "sealant, metal to metal";
   const remedies = asItIs
@@ -62,6 +67,7 @@ export function weighedWays(found: FoundPort, given: GivenCase): Weighed {
   return {
     ...found,
     assumed: [...found.assumed, ...airTaken(portCase, remedies)],
+    taper: isTaper(port.thread) ? taperTurns(port.thread, port.left.turns) : null,
     remedies,
     notOffered,
     repairs: others,

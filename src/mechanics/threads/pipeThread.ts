@@ -1,6 +1,6 @@
 import { formula, numericalFormula } from "../quantity/formula.ts";
 import { as, exact, type Quantity } from "../quantity/quantity.ts";
-import { mm, mm2, one } from "../quantity/unit.ts";
+import { mm, one } from "../quantity/unit.ts";
 import { iso7GaugeLengths, type TaperPipeSize } from "../tables/iso7.ts";
 import type { GTolerances, PipeSize } from "../tables/iso228.ts";
 import { commonPractice, type Source, sourceText } from "../tables/source.ts";
@@ -61,14 +61,6 @@ const pitch = numericalFormula("P = 25.4 / n", { n: one, P: mm }, PROFILE);
 const threadHeight = formula("h_u = 0.640327 * P", { P: mm, h_u: mm }, PROFILE);
 const pitchDiameter = formula("d_2 = d - h", { d: mm, h: mm, d_2: mm }, PROFILE);
 const minorDiameter = formula("D_1 = d - 2 * h", { d: mm, h: mm, D_1: mm }, PROFILE);
-const area = formula(
-  "A_s = pi / 4 * ((d_2 + d_3) / 2)^2",
-  { d_2: mm, d_3: mm, A_s: mm2 },
-  "the form of ISO 898-1:2013, 9.1.6.1; ISO 228-1 gives no stress area (judgement)",
-);
-
-/** Nominal stress area A_s of a Whitworth pipe thread on a solid plug. */
-export const pipeStressArea = ({ d_2, d_3 }: ThreadForm): Quantity => area({ d_2, d_3 });
 
 function profile(letters: string, { size, n, d_mm, source }: Pick<PipeSize, "size" | "n" | "d_mm" | "source">) {
   const d = exact("d", d_mm, mm, sourceText(source));

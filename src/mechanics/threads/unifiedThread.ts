@@ -1,6 +1,6 @@
 import { formula, numericalFormula } from "../quantity/formula.ts";
 import { exact, type Quantity } from "../quantity/quantity.ts";
-import { inches, mm2, one } from "../quantity/unit.ts";
+import { inches, one } from "../quantity/unit.ts";
 import type { UnifiedSeries, UnifiedSize } from "../tables/asmeB1Sizes.ts";
 import { sourceText } from "../tables/source.ts";
 import { flankOf60, type ThreadForm } from "./threadForm.ts";
@@ -26,12 +26,6 @@ const triangle = formula("H = sqrt(3) / 2 * P", { P: inches, H: inches }, PROFIL
 const pitchDiameter = formula("d_2 = d - 3/4 * H", { d: inches, H: inches, d_2: inches }, PROFILE);
 const minorDiameter = formula("D_1 = d - 5/4 * H", { d: inches, H: inches, D_1: inches }, PROFILE);
 const rootDiameter = formula("d_3 = d - 11/8 * H", { d: inches, H: inches, d_3: inches }, PROFILE);
-/** ASME prints 0.9743/n; 1/n is the pitch. */
-const area = formula(
-  "A_s = pi / 4 * (d - 0.9743 * P)^2",
-  { d: inches, P: inches, A_s: mm2 },
-  "ASME B1.1-2003, appendix B (from memory, checked against published areas)",
-);
 
 const ENGAGEMENT = "ASME B1.1-2003, 5.8 (from memory, checked against its tables)";
 const diameterLong = formula("L_E = d", { d: inches, L_E: inches }, ENGAGEMENT);
@@ -58,9 +52,6 @@ export function unifiedThread({ designation, D_in, n, series, source }: UnifiedS
     L_E: isReckonedByDiameter(series, n) ? diameterLong({ d }) : ninePitches({ P }),
   };
 }
-
-/** Nominal stress area A_s, the area that carries the load in tension. */
-export const unifiedStressArea = ({ d, P }: UnifiedThread): Quantity => area({ d, P });
 
 /** 4-UN, 6-UN and 8-UN go with the coarse and fine series, and so does 1-14 UNS, a fine thread of earlier editions. */
 function isReckonedByDiameter(series: UnifiedSeries, n: number): boolean {

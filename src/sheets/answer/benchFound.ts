@@ -4,6 +4,7 @@ import type { Assumption, GivenCase } from "../../mechanics/remedies/givenCase.t
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
 import type { WrittenCase } from "../caseForm/caseSchema.ts";
 import { readTyped } from "../caseForm/readTyped.ts";
+import type { ThreadReader } from "../caseForm/threadGiven.ts";
 import type { BenchSign } from "../words/benchWords.ts";
 import { pullFigure, torqueFigure } from "../words/figures.ts";
 import type { InputProblem } from "../words/problemWords.ts";
@@ -25,12 +26,13 @@ export type FirstAnswer = {
   readonly sentences: readonly string[];
 };
 
-/** Reads what the bench wrote down and weighs the port as found; `today` stands in where it names no day. */
+/** Reads what the bench wrote down, its thread by `threads`, and weighs the port as found; `today` stands in where it names no day. */
 export function foundOnBench(
   written: WrittenCase,
   today: string,
+  threads: ThreadReader,
 ): ({ readonly ok: true } & BenchRead) | { readonly ok: false; readonly problems: readonly InputProblem[] } {
-  const read = readTyped(written, today);
+  const read = readTyped(written, today, threads);
   return read.ok ? { ...read, found: foundPort(read.given) } : read;
 }
 

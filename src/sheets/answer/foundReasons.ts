@@ -8,17 +8,15 @@ import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts"
 import type { Ranges } from "../../mechanics/tables/referenceRanges.ts";
 import { torqueFigure, turnsWord } from "../words/figures.ts";
 import { refusalSentence } from "../words/refusalWords.ts";
-import { taperSentences } from "../words/taperWords.ts";
 import { bookRemark, bookSentence, turnsRemarkSentences, windowReasons } from "../words/windowReasons.ts";
 import { answerSentence } from "../words/windowWords.ts";
 import { countedOfHealthy } from "./foundFirst.ts";
 
 /** Why the port as found is answered as it is, the answer itself first; on a healthy port as little as will do. */
 export function foundReasons(found: FoundPort): readonly string[] {
-  const { asFound, health, book, portCase, taper } = found;
-  const tapered = taper ? taperSentences(taper) : [];
-  if (asFound.refused) return [refusalSentence(asFound.refused.reason), ...tapered];
-  if (health.healthy) return [...healthyReasons(found), ...tapered];
+  const { asFound, health, book, portCase } = found;
+  if (asFound.refused) return [refusalSentence(asFound.refused.reason)];
+  if (health.healthy) return healthyReasons(found);
   const books_Nm = portCase.bookFigures.map(({ torque }) => valueIn(Nm, torque));
   return [
     ...closureReasons(asFound, portCase.ranges, books_Nm),

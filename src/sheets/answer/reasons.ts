@@ -5,12 +5,13 @@ import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts"
 import { sourceText } from "../../mechanics/tables/source.ts";
 import { notOfferedSentences } from "../words/checkWords.ts";
 import { refusalSentence } from "../words/refusalWords.ts";
+import { taperSentences } from "../words/taperWords.ts";
 import { closureReasons, foundReasons } from "./foundReasons.ts";
 
 /** Why the port as found is answered as it is, and why a longer plug cannot help where it cannot. */
 export function portReasons(weighed: Weighed): readonly string[] {
-  const { asFound, health, notOffered } = weighed;
-  const reasons = foundReasons(weighed);
+  const { asFound, health, notOffered, taper } = weighed;
+  const reasons = [...foundReasons(weighed), ...(taper ? taperSentences(taper) : [])];
   if (asFound.refused || health.healthy) return reasons;
   return [...reasons, ...notOffered.map(({ reason }) => notOfferedSentences[reason]).filter(unique)];
 }

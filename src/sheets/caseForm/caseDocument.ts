@@ -9,6 +9,7 @@ import { type CaseRead, isSome, readWritten } from "./readCase.ts";
 import { schemaProblems } from "./schemaProblems.ts";
 import { shopFiguresGiven } from "./shopFiguresGiven.ts";
 import { withoutBlanks } from "./template.ts";
+import { threadGiven } from "./threadGiven.ts";
 
 /** Reads a case document, whoever wrote it. `today` stands in where the document names no day. */
 export function readCase(form: unknown, today: string | null): CaseRead {
@@ -16,7 +17,7 @@ export function readCase(form: unknown, today: string | null): CaseRead {
   const mistakes = schemaProblems(caseSchema, document);
   if (isSome(mistakes)) return { ok: false, problems: mistakes };
   const written = document as WrittenCase;
-  return readWritten(written, today, (take, problems) => {
+  return readWritten(written, today, threadGiven, (take, problems) => {
     overrideMistakes(written.asked?.overrides ?? [], problems);
     recordMistakes(written.record ?? [], problems);
     return {

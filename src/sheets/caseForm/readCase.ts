@@ -7,7 +7,7 @@ import type { WrittenCase, WrittenQuantity } from "./caseSchema.ts";
 import { contradictions } from "./contradictions.ts";
 import { type Field, type FieldReader, givenQuantity, turnsField } from "./givenQuantity.ts";
 import { bookFiguresGiven, wrenchesGiven } from "./shopGiven.ts";
-import { threadGiven } from "./threadGiven.ts";
+import type { ThreadReader } from "./threadGiven.ts";
 
 /** A case read from its document, or every mistake in it. */
 export type CaseRead =
@@ -22,10 +22,14 @@ export type CaseRead =
 /** What a document may hold and no bench asks for: figures of its own in place of ours, the air of the bay, the record. */
 export type Besides = Pick<GivenCase, "air" | "shop" | "record" | "ranges" | "levels">;
 
-/** Reads a case that has the shape of the schema. `today` stands in where it names no day; `besides` reads what else it holds. */
+/**
+ * Reads a case that has the shape of the schema. `today` stands in where it names no day; `threads` reads its thread and
+ * `besides` what else it holds.
+ */
 export function readWritten(
   written: WrittenCase,
   today: string | null,
+  threads: ThreadReader,
   besides: (take: FieldReader, problems: InputProblem[]) => Besides,
 ): CaseRead {
   const problems: InputProblem[] = [];
@@ -45,7 +49,7 @@ export function readWritten(
       });
     return read.quantity;
   };
-  const given = given_(written, today, take, problems, besides);
+  const given = given_(written, today, take, problems, threads, besides);
   if (given) problems.push(...contradictions(given));
   if (isSome(problems)) return { ok: false, problems };
   if (given && written.today === undefined && given.wrenches.some(({ calibrated }) => calibrated !== null))
@@ -62,9 +66,10 @@ function given_(
   today: string | null,
   take: FieldReader,
   problems: InputProblem[],
+  threads: ThreadReader,
   besides: (take: FieldReader, problems: InputProblem[]) => Besides,
 ): GivenCase | null {
-  const threaded = threadGiven(written, problems);
+  const threaded = threads(written, problems);
   const { plug = {}, seal = {}, left, case: housing } = written;
   const length = (name: string, symbol: string, ordinarily: string, value: WrittenQuantity | undefined) =>
     take({ name, symbol, kind: "length", ordinarily, example: "12 mm" }, value);

@@ -3,10 +3,11 @@ import { levelsWith } from "../../mechanics/tables/levels.ts";
 import { referenceRanges } from "../../mechanics/tables/referenceRanges.ts";
 import type { WrittenCase } from "./caseSchema.ts";
 import { type Besides, type CaseRead, readWritten } from "./readCase.ts";
+import type { ThreadReader } from "./threadGiven.ts";
 
 /** Reads a case that holds readings and answers alone, as a bench writes it: our own ranges, levels and estimates stand. */
-export const readTyped = (written: WrittenCase, today: string | null): CaseRead =>
-  readWritten(written, today, () => ours);
+export const readTyped = (written: WrittenCase, today: string | null, threads: ThreadReader): CaseRead =>
+  readWritten(written, today, threads, () => ours);
 
 const ours: Besides = {
   air: { temperature: null, humidity: null },

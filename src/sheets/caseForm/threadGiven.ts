@@ -9,6 +9,9 @@ import { asGiven } from "./schemaProblems.ts";
 /** The thread of a port and its limits of size. */
 export type ThreadGiven = { readonly thread: Thread; readonly limits: ThreadLimits };
 
+/** Reads the thread of a case; null with its problems where it does not read. */
+export type ThreadReader = (written: WrittenCase, problems: InputProblem[]) => ThreadGiven | null;
+
 /** The thread that a case names and its limits by the classes of plug and hole; null where one of them does not read. */
 export function threadGiven(
   { thread: written, plug, case: housing }: WrittenCase,

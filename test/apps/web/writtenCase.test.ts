@@ -10,6 +10,7 @@ import { caseSchema } from "../../../src/sheets/caseForm/caseSchema.ts";
 import { exampleCase } from "../../../src/sheets/caseForm/exampleCase.ts";
 import { readTyped } from "../../../src/sheets/caseForm/readTyped.ts";
 import { schemaProblems } from "../../../src/sheets/caseForm/schemaProblems.ts";
+import { threadGiven } from "../../../src/sheets/caseForm/threadGiven.ts";
 import { fieldWords } from "../../../src/sheets/words/fieldWords.ts";
 
 const least = { "joint.kind": "gear case level", thread: "M20x1.5", "case.material": "cast aluminium" };
@@ -168,7 +169,7 @@ describe("what the bench writes needs no second check", () => {
 
   test("read as typed or as a document it is the same case, but for what no bench asks", () => {
     const { document } = laid(exampleTexts());
-    expect(readTyped(document, exampleDay)).toEqual(readCase(document, exampleDay));
+    expect(readTyped(document, exampleDay, threadGiven)).toEqual(readCase(document, exampleDay));
   });
 });
 

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
 import { inches, mm2 } from "../../../src/mechanics/quantity/unit.ts";
+import { unifiedStressArea } from "../../../src/mechanics/threads/tensileStressArea.ts";
 import { unifiedThreadFromText } from "../../../src/mechanics/threads/unifiedText.ts";
-import { unifiedStressArea } from "../../../src/mechanics/threads/unifiedThread.ts";
 import { agrees } from "../../published.ts";
 
 // Tensile stress areas in square inches, SAE J429 and ASTM A307 tables (from memory).

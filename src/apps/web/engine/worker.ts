@@ -1,13 +1,16 @@
 import type { Assumption } from "../../../mechanics/remedies/givenCase.ts";
 import type { Weighed } from "../../../mechanics/remedies/weigh.ts";
 import { benchFound, foundOnBench } from "../../../sheets/answer/benchFound.ts";
+import { ordinaryMetric } from "../../../sheets/caseForm/ordinaryMetric.ts";
+import type { InputProblem } from "../../../sheets/words/problemWords.ts";
 import { benchName, writtenCase } from "../bench/writtenCase.ts";
 import { changedParts } from "./changedParts.ts";
 import type { AnswerRequest, DrawnAnswer, EngineReply, EngineRequest, RestRequest } from "./messages.ts";
 
 /**
  * The engine beside the page: it reckons here, so that no tap waits for a sum. It is handed texts as they were typed and hands back
- * text. What weighs a port as found comes with it; what can be done about it is fetched once the first answer is given.
+ * text. What weighs a port with a metric thread as found comes with it; threads of other standards, and what can be done about a port,
+ * are fetched once the first answer is given.
  */
 const page = self as unknown as { postMessage(reply: EngineReply): void };
 
@@ -30,13 +33,20 @@ async function answerTo(request: AnswerRequest): Promise<EngineReply> {
   last = null;
   const written = writtenCase(request.texts);
   if (!written.ok) return unread(written.problems);
-  const read = foundOnBench(written.document, request.today);
-  if (!read.ok) return unread(read.problems.map((it) => ({ ...it, field: benchName(it.field, written.places) })));
-  if (!whole) page.postMessage(handedOver({ ...benchFound(read.found), ...nothingYet }, "coming"));
+  const named = (problems: readonly InputProblem[]) =>
+    unread(problems.map((it) => ({ ...it, field: benchName(it.field, written.places) })));
+  const metric = whole ? null : ordinaryMetric(written.document);
+  if (metric) {
+    const early = foundOnBench(written.document, request.today, () => metric);
+    if (!early.ok) return named(early.problems);
+    page.postMessage(handedOver({ ...benchFound(early.found), ...nothingYet }, "coming"));
+  }
   whole ??= await import("./wholeAnswer.ts").catch(() => null);
   if (!whole) return { part: "answer", changed: {}, more: "not fetched" };
   // From here on the page may lose its server: what is not here yet is fetched now.
   setTimeout(() => behind().catch(() => {}));
+  const read = whole.readPort(written.document, request.today);
+  if (!read.ok) return named(read.problems);
   const { weighed, answer } = whole.wholeAnswer(read, request);
   last = { weighed, ordinary: read.ordinary };
   return handedOver(answer, "all here");
@@ -55,7 +65,7 @@ async function restFor({ open, all }: RestRequest): Promise<EngineReply> {
   return { part: "rest", rest: behindAnswer(weighed, ordinary, open, all) };
 }
 
-function unread(problems: Extract<EngineReply, { part: "unread" }>["problems"]): EngineReply {
+function unread(problems: readonly InputProblem[]): EngineReply {
   shown = null;
   return { part: "unread", problems };
 }
