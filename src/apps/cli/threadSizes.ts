@@ -11,13 +11,9 @@ import {
   pipeLimits,
 } from "../../mechanics/threads/pipeLimits.ts";
 import { type PipeThreadRead, pipeThreadFromText } from "../../mechanics/threads/pipeText.ts";
+import { standardHole, standardPlug } from "../../mechanics/threads/standardClasses.ts";
 import { unifiedStressArea } from "../../mechanics/threads/tensileStressArea.ts";
-import {
-  holeClassFromText,
-  plugClassFromText,
-  standardHole,
-  standardPlug,
-} from "../../mechanics/threads/toleranceClass.ts";
+import { holeClassFromText, plugClassFromText } from "../../mechanics/threads/toleranceClass.ts";
 import { unifiedHoleClassFromText, unifiedPlugClassFromText } from "../../mechanics/threads/unifiedClass.ts";
 import { unifiedHoleLimits, unifiedPlugLimits } from "../../mechanics/threads/unifiedLimits.ts";
 import { type UnifiedThreadRead, unifiedThreadFromText } from "../../mechanics/threads/unifiedText.ts";

@@ -1,4 +1,3 @@
-import { pipeSizes } from "./iso228.ts";
 import { fromMemory, judgement, type Source } from "./source.ts";
 
 /** A ring by its sizes as sold, mm; the thickness is as it lies when tightened. */
@@ -37,21 +36,18 @@ type PipeRow = {
   readonly collar: number;
 };
 
-/** What closes plugs of G threads, by their size in inches of pipe. DIN 7603, DIN 908 and DIN 910, from memory. */
-const pipeRows: Readonly<Record<string, PipeRow>> = {
-  "1/8": { flat: [10, 13.5, 1], bonded: [10.4, 15.9, 2], collar: 14 },
-  "1/4": { flat: [14, 18, 1.5], bonded: [13.7, 20.6, 2], collar: 18 },
-  "3/8": { flat: [17, 21, 1.5], bonded: [17.3, 23.8, 2], collar: 22 },
-  "1/2": { flat: [21, 26, 1.5], bonded: [21.5, 28.6, 2.5], collar: 26 },
-  "3/4": { flat: [27, 32, 2], bonded: [27.1, 34.9, 2.5], collar: 32 },
-  "1": { flat: [33, 39, 2], bonded: [33.9, 42.8, 3.4], collar: 39 },
+/** What closes plugs of G 1/8 to G 1, by the major diameter of ISO 228-1. DIN 7603, DIN 908 and DIN 910, from memory. */
+const pipeRows: Readonly<Record<number, PipeRow>> = {
+  9.728: { flat: [10, 13.5, 1], bonded: [10.4, 15.9, 2], collar: 14 },
+  13.157: { flat: [14, 18, 1.5], bonded: [13.7, 20.6, 2], collar: 18 },
+  16.662: { flat: [17, 21, 1.5], bonded: [17.3, 23.8, 2], collar: 22 },
+  20.955: { flat: [21, 26, 1.5], bonded: [21.5, 28.6, 2.5], collar: 26 },
+  26.441: { flat: [27, 32, 2], bonded: [27.1, 34.9, 2.5], collar: 32 },
+  33.249: { flat: [33, 39, 2], bonded: [33.9, 42.8, 3.4], collar: 39 },
 };
 
 /** The row of a G thread by its major diameter. */
-function pipeRow(d_mm: number): PipeRow | undefined {
-  const size = pipeSizes.find((it) => Math.abs(it.d_mm - d_mm) < 1e-6)?.size;
-  return size === undefined ? undefined : pipeRows[size];
-}
+const pipeRow = (d_mm: number): PipeRow | undefined => pipeRows[Math.round(d_mm * 1000) / 1000];
 
 /** The flat ring of a plug thread. */
 export function flatRing(d_mm: number): RingSize {

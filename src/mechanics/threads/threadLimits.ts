@@ -1,14 +1,9 @@
 import { as } from "../quantity/quantity.ts";
 import { type HoleLimits, limits, type PlugLimits } from "./metricLimits.ts";
 import { type GPlugClass, gLimits, gPlugClasses } from "./pipeLimits.ts";
+import { standardHole, standardPlug } from "./standardClasses.ts";
 import { isTaper, type TaperThread, type Thread } from "./thread.ts";
-import {
-  holeClassFromText,
-  plugClassFromText,
-  standardHole,
-  standardPlug,
-  type ToleranceClassProblem,
-} from "./toleranceClass.ts";
+import { holeClassFromText, plugClassFromText, type ToleranceClassProblem } from "./toleranceClass.ts";
 import { unifiedHoleClassFromText, unifiedPlugClassFromText } from "./unifiedClass.ts";
 import { unifiedHoleLimits, unifiedPlugLimits } from "./unifiedLimits.ts";
 import type { UnifiedThread } from "./unifiedThread.ts";

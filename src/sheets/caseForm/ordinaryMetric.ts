@@ -1,6 +1,6 @@
 import { limits } from "../../mechanics/threads/metricLimits.ts";
 import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
-import { standardHole, standardPlug } from "../../mechanics/threads/toleranceClass.ts";
+import { standardHole, standardPlug } from "../../mechanics/threads/standardClasses.ts";
 import type { WrittenCase } from "./caseSchema.ts";
 import type { ThreadGiven } from "./threadGiven.ts";
 

@@ -14,7 +14,7 @@ import { exact, type Quantity, valueIn } from "../../../src/mechanics/quantity/q
 import { kN, MPa, mm, mm2, one, turn } from "../../../src/mechanics/quantity/unit.ts";
 import { limits } from "../../../src/mechanics/threads/metricLimits.ts";
 import { metricThread, stressArea } from "../../../src/mechanics/threads/metricThread.ts";
-import { standardHole, standardPlug } from "../../../src/mechanics/threads/toleranceClass.ts";
+import { standardHole, standardPlug } from "../../../src/mechanics/threads/standardClasses.ts";
 import { agrees } from "../../published.ts";
 
 const sized = (symbol: string, value: number): Quantity => exact(symbol, value, mm);

@@ -30,7 +30,7 @@ import {
 import { estimate, type Step, working, written } from "../../../src/mechanics/quantity/working.ts";
 import { limits } from "../../../src/mechanics/threads/metricLimits.ts";
 import { metricThread, stressArea } from "../../../src/mechanics/threads/metricThread.ts";
-import { standardHole, standardPlug } from "../../../src/mechanics/threads/toleranceClass.ts";
+import { standardHole, standardPlug } from "../../../src/mechanics/threads/standardClasses.ts";
 import { printedResult, recomputed } from "./recomputed.ts";
 
 const thread = metricThread(20, 1.5);

@@ -10,7 +10,7 @@ import { clearanceVolume, crestGap, pitchClearance, threadPath } from "../../../
 import { exact, type Quantity, valueIn } from "../../../mechanics/quantity/quantity.ts";
 import { ml, mm } from "../../../mechanics/quantity/unit.ts";
 import { limits } from "../../../mechanics/threads/metricLimits.ts";
-import { standardHole, standardPlug } from "../../../mechanics/threads/toleranceClass.ts";
+import { standardHole, standardPlug } from "../../../mechanics/threads/standardClasses.ts";
 import type { BeadInWords, OnThreadInWords } from "../../../sheets/words/beadWords.ts";
 import { mistaken } from "../mistake.ts";
 import { positiveOption, threadOption } from "../options.ts";

@@ -5,12 +5,8 @@ import { mm } from "../../../mechanics/quantity/unit.ts";
 import { judgement, sourceText } from "../../../mechanics/tables/source.ts";
 import { limits } from "../../../mechanics/threads/metricLimits.ts";
 import type { MetricThread } from "../../../mechanics/threads/metricThread.ts";
-import {
-  holeClassFromText,
-  plugClassFromText,
-  standardHole,
-  standardPlug,
-} from "../../../mechanics/threads/toleranceClass.ts";
+import { standardHole, standardPlug } from "../../../mechanics/threads/standardClasses.ts";
+import { holeClassFromText, plugClassFromText } from "../../../mechanics/threads/toleranceClass.ts";
 import { lengthText } from "../../../sheets/words/figures.ts";
 import { acceptedClass } from "../../../sheets/words/problemWords.ts";
 import { mistaken } from "../mistake.ts";
