@@ -87,6 +87,7 @@ export const journalWords = {
   pinOf: (called: string): string => `PIN of ${called}`,
   pinNew: (called: string): string => `${called} has no PIN yet: four to twelve digits, typed by ${called} alone`,
   pinWaits: (called: string): string => `${called} took something on himself: it goes to the workshop with the PIN.`,
+  pinFirst: (called: string): string => `${called} answers for this: it is written once the PIN is right.`,
   pinGive: "Give the PIN",
   pinSet: "Set a PIN",
   pinHow: "Once anybody has a PIN, whoever takes a gate or a refusal on himself types his.",

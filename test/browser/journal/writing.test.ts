@@ -132,9 +132,9 @@ test("two tabs of one device write one after the other, and each shows what the 
 });
 
 describe("a PIN", () => {
-  test("is asked of who takes something on himself, once anybody has one, and what waits goes over with it", async () => {
+  test("is asked of who takes something on himself before it is written, or, written away, before it goes over", async () => {
     const workshop = await servedWorkshop();
-    const { page } = await pairedDevice(workshop);
+    const { page, context } = await pairedDevice(workshop);
     const digits = async (pin: string) => {
       for (const it of pin)
         await page.locator(".pad:visible").first().getByRole("button", { name: it, exact: true }).click();
@@ -145,7 +145,21 @@ describe("a PIN", () => {
     await page.getByRole("button", { name: "Set a PIN" }).click();
     await page.getByText("The PIN is set.").waitFor();
 
-    // Who typed it a moment ago need not type it again; whoever opens the page anew does.
+    const takeOn = async (reason: string): Promise<void> => {
+      await write(page);
+      await form(page).locator("summary", { hasText: "Take it on myself" }).click();
+      await form(page).getByRole("textbox", { name: "Why", exact: true }).fill(reason);
+      await form(page).getByRole("button", { name: "Take it on myself, and write it" }).click();
+    };
+    const wrongThenRight = async (): Promise<void> => {
+      await digits("1111");
+      await page.getByRole("button", { name: "Give the PIN" }).click();
+      await page.locator(".mistake", { hasText: "not the PIN" }).waitFor();
+      await digits("8046");
+      await page.getByRole("button", { name: "Give the PIN" }).click();
+    };
+
+    // Away from the workshop nobody can tell whether it is right: it is written, and waits.
     await page.goto(`${workshop.address}#/job/0413`);
     await page.reload();
     await at(page, "Sump drain").getByRole("button", { name: "Torqued" }).click();
@@ -154,17 +168,34 @@ describe("a PIN", () => {
     await tap(page, "Did it click, or show it?", "yes");
     await tap(page, "Who pulled?", "Sefa Oyelund");
     await tap(page, "Who writes?", "Maud Tolbeck");
-    await write(page);
-    await form(page).locator("summary", { hasText: "Take it on myself" }).click();
-    await form(page).getByRole("textbox", { name: "Why", exact: true }).fill("she was called away");
-    await form(page).getByRole("button", { name: "Take it on myself, and write it" }).click();
+    await context.setOffline(true);
+    await takeOn("she was called away");
+    await kept(page, /2 not yet at the workshop\. The workshop is out of reach/);
+    await context.setOffline(false);
     await kept(page, /2 not yet at the workshop\. An override waits for a PIN/);
-    await digits("1111");
-    await page.getByRole("button", { name: "Give the PIN" }).click();
-    await expect.poll(() => page.locator(".mistake").first().textContent()).toContain("not the PIN");
-    await page.waitForTimeout(1500);
-    await digits("8046");
-    await page.getByRole("button", { name: "Give the PIN" }).click();
+    await wrongThenRight();
+    await kept(page, /^✓At the workshop\./);
+
+    // Who typed it a moment ago need not type it again; whoever opens the page anew does.
+    await page.goto(`${workshop.address}#/standing`);
+    await page.reload();
+    await kept(page, /^✓At the workshop\./);
+    await page.getByRole("button", { name: "Open a job", exact: true }).last().click();
+    await tap(page, "Which machine?", "Combine");
+    await form(page).getByRole("textbox", { name: "Came for" }).fill("left front hub");
+    await write(page);
+    await page.waitForURL(/#\/job\//);
+    await at(page, "Front hub reduction, left").getByRole("button", { name: "Drained" }).click();
+    await form(page).getByRole("textbox", { name: "Came out" }).fill("3,9");
+    await tap(page, "Measured by", "jug");
+    await takeOn("its fill was out yesterday");
+    await form(page).getByText("it is written once the PIN is right").waitFor();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.closest(".pad") !== null)).toBe(true);
+    const before = await log(page).count();
+    expect((await log(page).allTextContents()).join()).not.toContain("TOOK ON HIMSELF");
+    await wrongThenRight();
+    await expect.poll(() => log(page).count()).toBe(before + 2);
+    expect(await log(page).nth(1).textContent()).toContain("TOOK ON HIMSELF");
     await kept(page, /^✓At the workshop\./);
   });
 });

@@ -12,9 +12,10 @@ import { fieldId } from "../kit/NumberField.tsx";
 import { SumReading } from "../sums/SumReading.tsx";
 import { type DraftState, draftState } from "./draftState.ts";
 import { by, formFor, outcomeOf, status } from "./journalState.ts";
-import type { Draft, GateShut, Outcome } from "./messages.ts";
+import type { Draft, GateShut, Outcome, PinAsked } from "./messages.ts";
 import { Override } from "./Override.tsx";
 import { PhotoField } from "./PhotoField.tsx";
+import { PinPart } from "./PinPart.tsx";
 import { Who } from "./Who.tsx";
 
 /** What a form writes: an act about something on a job, or what takes the place of an earlier entry. */
@@ -59,6 +60,7 @@ function Form(props: {
   const state = useMemo(() => draftState(nameOf(opened), form.given, !form.personal), [opened]);
   const shut = useSignal<readonly GateShut[]>([]);
   const trouble = useSignal<string | null>(null);
+  const pin = useSignal<{ readonly asked: PinAsked; readonly overrides: Draft["overrides"] } | null>(null);
   const busy = useSignal(false);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
@@ -80,7 +82,8 @@ function Form(props: {
     const outcome = await outcomeOf({ ask: "write", draft });
     busy.value = false;
     trouble.value = outcome.type === "trouble" ? outcome.sentence : null;
-    shut.value = outcome.type === "shut" ? outcome.gates : [];
+    pin.value = outcome.type === "pin" ? { asked: outcome.pin, overrides } : null;
+    if (outcome.type !== "pin") shut.value = outcome.type === "shut" ? outcome.gates : [];
     state.problems.value = outcome.type === "problems" ? outcome.problems : [];
     if (outcome.type !== "written") return;
     state.forget();
@@ -112,6 +115,13 @@ function Form(props: {
         </p>
       )}
       <Override shut={shut.value} take={(reason) => write({ gates: shut.value, reason })} />
+      {pin.value && (
+        <PinPart
+          pin={pin.value.asked}
+          why={words.pinFirst(pin.value.asked.called)}
+          given={() => void write(pin.value?.overrides ?? null)}
+        />
+      )}
       <p class="row">
         <button type="submit" class="write" aria-busy={busy.value}>
           {words.write}

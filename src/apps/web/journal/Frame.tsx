@@ -33,7 +33,7 @@ export function Frame<V extends View["name"]>(props: {
       <Kept status={known} />
       <Newer />
       {known.shutOut && <PairPart trouble={null} again={true} />}
-      {known.pin && <PinPart key={known.pin.person} pin={known.pin} />}
+      {known.pin && <PinPart key={known.pin.person} pin={known.pin} why={words.pinWaits(known.pin.called)} />}
       {shown === undefined ? <p class="begin">{words.moment}</p> : children(shown)}
     </div>
   );

@@ -9,7 +9,8 @@ import type { PlainCard } from "../../../sheets/journal/act.ts";
 import { type BrowserJournal, idbJournal } from "../../../stores/browser/indexedDb.ts";
 import { besideJournal, type Pairing } from "../../../stores/browser/pairing.ts";
 import { type Exchange, type Exchanged, exchange } from "./exchange.ts";
-import type { Status } from "./messages.ts";
+import type { PinAsked, Status } from "./messages.ts";
+import { type PinProof, personsWithPin } from "./pair.ts";
 import { photosSent } from "./photosSent.ts";
 import { place } from "./place.ts";
 import { type TakenPhoto, takenPhoto } from "./takenPhoto.ts";
@@ -30,8 +31,10 @@ export type Keeper = {
   readonly ownerOf: (machine: string | null) => OwnerCard | null;
   /** Keeps a card, later than all that are here. @throws StoreTrouble */
   readonly keepCard: (card: PlainCard) => Promise<void>;
-  /** Shows, for overrides that wait, that a person typed his PIN here. */
-  readonly proven: (proof: string) => void;
+  /** Shows, for overrides that wait and for the next ones, that a person typed his PIN here. */
+  readonly proven: (person: string, proof: PinProof) => void;
+  /** The PIN that an override of `person` wants before it is written; null for none, and where the workshop is away. */
+  readonly pinFor: (person: string) => Promise<PinAsked | null>;
   /** Has whatever came meanwhile fetched. */
   readonly wake: () => void;
   readonly status: () => Status;
@@ -63,7 +66,7 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
   let photosWaiting = 0;
   let cards: readonly OwnerCard[] = [];
   let last: Exchanged | null = null;
-  const proofs: string[] = [];
+  const proofs: { readonly person: string; readonly proof: string; readonly until_ms: number }[] = [];
   const tabs = new BroadcastChannel("turnsleft journal");
 
   const read = async (): Promise<void> => {
@@ -76,7 +79,7 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
   tabs.onmessage = () => void read();
   await read();
 
-  const workshop = workshopAt(pairing, () => proofs);
+  const workshop = workshopAt(pairing, () => proofs.map(({ proof }) => proof));
 
   const background: Exchange = exchange({
     here: journal,
@@ -120,9 +123,15 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
       await journal.cards.put([{ ...card, clock, device: pairing.device } as OwnerCard]);
     },
     wake: background.soon,
-    proven(proof) {
-      proofs.push(proof);
+    proven(person, { proof, seconds }) {
+      proofs.push({ person, proof, until_ms: performance.now() + 1000 * seconds });
       background.soon();
+    },
+    async pinFor(person) {
+      if (proofs.some((it) => it.person === person && it.until_ms > performance.now())) return null;
+      const persons = await personsWithPin(pairing.token);
+      if (!persons || persons.length === 0) return null;
+      return pinOf(person, persons.includes(person), reader.shop());
     },
     status: () => ({
       paired: true,
@@ -148,10 +157,16 @@ export async function keeper(pairing: Pairing, changed: () => void, said: (fault
 }
 
 /** Whose PIN the workshop asked for, the first of them. */
-function pinNeeded(trouble: unknown, { people }: Shop): Status["pin"] {
+function pinNeeded(trouble: unknown, shop: Shop): PinAsked | null {
   const [first] = trouble instanceof PinNeeded ? trouble.persons : [];
-  return first ? { ...first, called: people.persons[first.person as never]?.called ?? first.person } : null;
+  return first ? pinOf(first.person, first.set, shop) : null;
 }
+
+const pinOf = (person: string, set: boolean, { people }: Shop): PinAsked => ({
+  person,
+  called: people.persons[person as never]?.called ?? person,
+  set,
+});
 
 /** Entries that are here and were not at the workshop when it was last reached. */
 const waitingOf = (here: Heads, there: Heads): number =>

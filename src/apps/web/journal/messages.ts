@@ -49,6 +49,8 @@ export type Outcome =
   | { readonly type: "written"; readonly job: string | null }
   | { readonly type: "problems"; readonly problems: readonly InputProblem[] }
   | { readonly type: "shut"; readonly gates: readonly GateShut[] }
+  /** Nothing was written: the workshop is there, and asks who takes it on himself for his PIN. */
+  | { readonly type: "pin"; readonly pin: PinAsked }
   | { readonly type: "trouble"; readonly sentence: string };
 
 /** How this device stands to the workshop. */
@@ -67,9 +69,12 @@ export type Status = {
   readonly trouble: string | null;
   /** Whether the workshop shut this device out; a new code lets it in again. */
   readonly shutOut: boolean;
-  /** Whose PIN an override waits for before it goes to the workshop; `set` where he has one. */
-  readonly pin: { readonly person: string; readonly called: string; readonly set: boolean } | null;
+  /** Whose PIN an override waits for before it goes to the workshop. */
+  readonly pin: PinAsked | null;
 };
+
+/** Whose PIN is asked for; `set` where he has one. */
+export type PinAsked = { readonly person: string; readonly called: string; readonly set: boolean };
 
 export type Request =
   | { readonly ask: "look"; readonly view: View | null }

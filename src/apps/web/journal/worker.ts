@@ -48,7 +48,7 @@ async function answer(request: Request): Promise<void> {
     case "pin": {
       const pairing = await keptPairing();
       if (!open || !pairing) return;
-      open.proven(await pinProof(pairing.token, request));
+      open.proven(request.person, await pinProof(pairing.token, request));
       told(request.id, { type: "written", job: null });
       return;
     }

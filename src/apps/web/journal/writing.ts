@@ -16,7 +16,7 @@ export const formOf = (keeper: Keeper, draft: Omit<Draft, "overrides">): ActForm
 
 /**
  * Writes a draft down, unless something in it cannot be read or a gate forbids it. Gates that are taken on oneself are written as
- * that, by name and reason, in the same breath as the fact.
+ * that, by name and reason, in the same breath as the fact; where the workshop is there, not before his PIN was right.
  */
 export async function written(keeper: Keeper, draft: Draft): Promise<Outcome> {
   const read = readAct(actNamed(draft.act), draft.texts, aroundOf(keeper, draft));
@@ -47,6 +47,8 @@ export async function written(keeper: Keeper, draft: Draft): Promise<Outcome> {
   );
   const shut = shutFor(keeper, draft, [...taken, ...read.facts], at);
   if (shut.length > 0) return { type: "shut", gates: shut };
+  const pin = taken.length > 0 ? await keeper.pinFor(by) : null;
+  if (pin) return { type: "pin", pin };
   const job = draft.job ?? (read.facts.some((it) => !isShopFact(it)) ? newJob(at) : null);
   const shop = read.facts.filter(isShopFact);
   if (shop.length > 0) await keeper.pen.write({ ...signed, job: null }, ...shop);
