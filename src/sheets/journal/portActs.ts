@@ -13,6 +13,7 @@ import {
   yesNo,
 } from "./act.ts";
 import { cureAct } from "./cureAct.ts";
+import { dayField } from "./dayField.ts";
 import { foundAct } from "./foundAct.ts";
 import { questionsAct } from "./questionsAct.ts";
 import { torqueAct } from "./torqueAct.ts";
@@ -159,16 +160,24 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
 
   found: foundAct,
 
-  held: act(
-    "held",
-    { by: { type: "text", common: ["expanding bung", "old plug by hand"] }, until: ownWords, words: ownWords },
-    (it, around) => {
+  held: {
+    form: ({ today }) => {
+      const until = dayField(today, ["1", "7", "14"]);
+      return actForm(
+        "held",
+        { by: { type: "text", common: ["expanding bung", "old plug by hand"] }, until: until.field, words: ownWords },
+        portFieldWords,
+        { choiceWords: until.words },
+      );
+    },
+    read: (it, around) => {
       it.want("by", "until");
       const until = dayIn(it, "until");
       return { type: "PortHeldForNow", port: port(around), by: it.text("by"), until, words: it.text("words") };
     },
-    (fact) => (fact.type === "PortHeldForNow" ? { by: fact.by, until: fact.until, words: fact.words ?? "" } : null),
-  ),
+    texts: (fact) =>
+      fact.type === "PortHeldForNow" ? { by: fact.by, until: fact.until, words: fact.words ?? "" } : null,
+  },
 
   holdEnded: act(
     "holdEnded",

@@ -221,6 +221,16 @@ test("the first tap of a stepper begins where a book stands, and nothing stands 
   expect(actNamed("drained").form(around(unit)).fields["out"]).toMatchObject({ start: "1" });
 });
 
+test("the day until which a hole is held is a tap, and what is typed is read as a day", () => {
+  const { fields, choiceWords } = actNamed("held").form(around(port));
+  expect(fields["until"]).toEqual({ type: "text", common: ["2026-11-26", "2026-12-02", "2026-12-09"] });
+  expect(choiceWords["2026-11-26"]).toBe("tomorrow");
+  expect(read("held", { by: "expanding bung", until: "2026-11-26" })).toMatchObject({
+    facts: [{ until: "2026-11-26" }],
+  });
+  expect(read("held", { by: "expanding bung", until: "in a week" })).toMatchObject({ problems: [{ field: "until" }] });
+});
+
 describe("over the year of the invented workshop", () => {
   const ofJobs = entries.filter(({ job }) => job !== null);
 
