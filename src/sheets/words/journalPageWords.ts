@@ -37,7 +37,7 @@ export const journalWords = {
   next: "Next",
   write1: "Write it",
   more: "More",
-  seldom: "More readings",
+  seldom: "Seldom needed",
   notYet: "not before this is put right:",
   log: "Log",
   noSuchJob: "This job is not in the journal of this device.",
