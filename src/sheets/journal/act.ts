@@ -9,6 +9,7 @@ import { type Typed, typed } from "../sums/typed.ts";
 import { type ActName, actMinds, actTitles } from "../words/actWords.ts";
 import type { FieldWords } from "../words/fieldWords.ts";
 import type { InputProblem } from "../words/problemWords.ts";
+import { isAsked } from "./asked.ts";
 import { namesOf } from "./photoNames.ts";
 
 /** What a fact is about: one port, one unit, the machine as a whole, or the workshop itself. */
@@ -108,9 +109,12 @@ export function formWith(act: Act, texts: SumTexts, around: Around): ActForm {
   return { ...form, given: Object.fromEntries(bare) };
 }
 
-/** Reads what was typed and tapped for an act. */
+/** Reads what was typed and tapped for an act; what is not asked any more, after another answer, is not read. */
 export function readAct(act: Act, texts: SumTexts, around: Around): ActRead {
-  const it = typed(texts, act.form(around).fields);
+  const { fields } = act.form(around);
+  const text = (field: string): string => texts[field] ?? "";
+  const asked = Object.entries(texts).filter(([name]) => !(name in fields) || isAsked(name, fields, text, around.by));
+  const it = typed(Object.fromEntries(asked), fields);
   const facts = act.read(it, around);
   if (it.problems.length > 0 || !facts) return { ok: false, problems: it.problems };
   const card = act.card?.(it, around) ?? null;

@@ -89,8 +89,18 @@ describe("ways that are offered", () => {
     expect(problems("offered", {})).toEqual(["way1"]);
     expect(problems("offered", { way1: "new plug", way2: "new plug" })).toEqual(["ready2"]);
     expect(problems("offered", { way1: "new plug", low1: "90", high1: "70" })).toEqual(["high1"]);
-    expect(problems("offered", { way1: "new plug", recommended: "second" })).toEqual(["way2"]);
+    expect(problems("offered", { way1: "new plug", way2: "wire coil", recommended: "third" })).toEqual(["way3"]);
   });
+});
+
+test("what an answer led on to is not written once the answer is another", () => {
+  const [offer] = facts("offered", { way1: "new plug", way3: "wire coil", low3: "90" });
+  expect(offer).toMatchObject({ rows: [{ id: "new plug" }] });
+  const gaps = { reading: "length over gaps", value: "12", over: "8", how: "rule" };
+  expect(facts("measured", gaps)).toMatchObject([{ over: 8 }]);
+  expect("over" in (facts("measured", { ...gaps, reading: "plug.underHead" })[0] ?? {})).toBe(false);
+  const put = { decision: "put off", option: "wire coil", upTo: "x", said: "later", by: "message" };
+  expect(facts("decided", put)).toMatchObject([{ decision: { is: "put off" } }]);
 });
 
 describe("what the owner decided", () => {
