@@ -31,13 +31,24 @@ describe("the answer on the page is the engine's", () => {
     await turnsOn(page).fill("5");
     await page.locator("summary").filter({ hasText: "Seal" }).first().click();
     const figures: (string | null)[] = [];
+    const drawings = (): Promise<string[]> =>
+      page
+        .locator(".main-figure .strip, .pictures .sheet, .odds .sheet")
+        .evaluateAll((all) => all.map((it) => it.innerHTML));
+    const drawn: string[][] = [];
     for (const outside of ["26", "26.5", "27", "27.5", "28"]) {
       await page.getByRole("textbox", { name: "Ring, outside" }).fill(outside);
       await expect.poll(() => great.textContent()).not.toBe(figures.at(-1) ?? "nothing yet");
       figures.push(await great.textContent());
       await expect.poll(() => flag.textContent()).toBe(`${figures.at(-1)}N·m`);
+      drawn.push(await drawings());
     }
     expect(new Set(figures).size).toBe(5);
+    // What was altered in place is what would have been drawn anew.
+    expect(drawn.map((it) => it.length)).toEqual([4, 4, 4, 4, 4]);
+    expect(drawn[4]).not.toEqual(drawn[0]);
+    await page.getByRole("textbox", { name: "Ring, outside" }).fill("26");
+    await expect.poll(drawings).toEqual(drawn[0]);
   });
 
   test("a tap on a stepper is an eighth, a quarter or a half turn, never something in between", async () => {

@@ -9,10 +9,9 @@ import {
   waysNotFetched,
 } from "../../../sheets/words/benchWords.ts";
 import { InView } from "../kit/InView.tsx";
-import { lazily } from "../kit/lazily.tsx";
+import { lazily, quietly } from "../kit/lazily.tsx";
 import { Mind } from "../kit/Mind.tsx";
 import { Next } from "../kit/Next.tsx";
-import { Picture } from "../kit/Picture.tsx";
 import {
   answered,
   because,
@@ -26,7 +25,6 @@ import {
   next,
   sentences,
   sign,
-  strip,
   wanted,
   weighNow,
 } from "./benchState.ts";
@@ -43,7 +41,7 @@ export function MainFigure() {
         {word} {narrow.value && <span class="narrow">narrow</span>}
       </p>
       <Figure />
-      <Strip />
+      {answered.value && <Strip />}
     </div>
   );
 }
@@ -65,12 +63,9 @@ function Figure() {
   );
 }
 
-function Strip() {
-  return strip.value && <Picture svg={strip.value} kind="strip" />;
-}
-
 /** Like the engine's drawings themselves, not fetched before there is an answer. */
 const Drawings = lazily(async () => (await import("./Drawings.tsx")).Drawings);
+const Strip = quietly(async () => (await import("./Drawings.tsx")).Strip);
 
 const stops: readonly BenchSign[] = ["refused", "no torque"];
 

@@ -1,5 +1,5 @@
 import { Picture } from "../kit/Picture.tsx";
-import { pictures } from "./benchState.ts";
+import { pictures, strip } from "./benchState.ts";
 import { Odds } from "./Odds.tsx";
 
 /** The port as found, its window, and a hundred like it. */
@@ -10,6 +10,11 @@ export function Drawings() {
       <Odds />
     </>
   );
+}
+
+/** The window in small, beside the figure. */
+export function Strip() {
+  return strip.value && <Picture svg={strip.value} kind="strip" />;
 }
 
 function Pictures() {

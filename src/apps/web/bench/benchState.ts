@@ -1,29 +1,45 @@
-import { batch, computed, signal } from "@preact/signals";
+import { batch, computed, effect, signal } from "@preact/signals";
 import { type InputProblem, mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { startedEngine } from "../engine/engine.ts";
 import type { DrawnAnswer, EngineReply, EngineRest, More } from "../engine/messages.ts";
 import { today } from "../kit/clock.ts";
+import { nextFrame } from "../kit/nextFrame.ts";
 import { type ListName, placesOf } from "./benchTexts.ts";
 import { keepSoon } from "./keptPort.ts";
 import { allWays, example, fields, laid, started, text, texts, tried, way } from "./laidTexts.ts";
 
 const answer = signal<DrawnAnswer | null>(null);
 export const answered = computed(() => answer.value !== null);
-/** One part of the answer: it changes only where the part does, so that what shows it stays as it is. */
-export const sentences = partOf("sentences");
-export const because = partOf("because");
-export const next = partOf("next");
-export const cautions = partOf("cautions");
-export const reasons = partOf("reasons");
-export const sign = partOf("sign");
-export const narrow = partOf("narrow");
-export const figure = partOf("figure");
-export const strip = partOf("strip");
-export const pictures = partOf("pictures");
+/** The answer as far as it is written out: the figure comes with its own frame, and the words and drawings with the one after it. */
+const said = signal<DrawnAnswer | null>(null);
 
-function partOf<K extends keyof DrawnAnswer>(key: K) {
-  return computed((): DrawnAnswer[K] | null => answer.value?.[key] ?? null);
+/** One part of the answer: it changes only where the part does, so that what shows it stays as it is. */
+export const sign = partOf(answer, "sign");
+export const narrow = partOf(answer, "narrow");
+export const figure = partOf(answer, "figure");
+export const strip = partOf(answer, "strip");
+export const sentences = partOf(said, "sentences");
+export const because = partOf(said, "because");
+export const next = partOf(said, "next");
+export const cautions = partOf(said, "cautions");
+export const reasons = partOf(said, "reasons");
+export const pictures = partOf(said, "pictures");
+
+function partOf<K extends keyof DrawnAnswer>(from: typeof answer, key: K) {
+  return computed((): DrawnAnswer[K] | null => from.value?.[key] ?? null);
 }
+
+effect(() => {
+  const now = answer.value;
+  if (now === null || said.peek() === null) said.value = now;
+  else nextFrame(sayAll);
+});
+
+function sayAll(): void {
+  said.value = answer.value;
+}
+// A sheet of paper has one frame.
+addEventListener("beforeprint", sayAll);
 
 /** Whether what can be done about the port has been weighed too. */
 export const more = signal<More>("all here");
@@ -110,7 +126,7 @@ function hear(reply: EngineReply): void {
         // Nobody looks at it now; whoever comes to it must not find the papers of an answer before.
         if (!behindInView) rest.value = null;
         clearTimeout(settling);
-        if (reply.more === "all here") settling = setTimeout(settle, quiet_ms);
+        if (behindInView && reply.more === "all here") settling = setTimeout(settle, quiet_ms);
         break;
       case "unread":
         fault.value = null;

@@ -8,16 +8,25 @@ let unkept = false;
 /** How long a hand rests before the port is kept: that takes a while, and a stepper is held. */
 const keepAfter_ms = 1200;
 
-/** Keeps the port when the hand rests. */
+/** Keeps the port when the hand rests: a timer that goes is not set again for every tap. */
 export function keepSoon(): void {
   unkept = true;
-  clearTimeout(keeping);
-  keeping = setTimeout(keepNow, keepAfter_ms);
+  touched_ms = performance.now();
+  keeping ??= setTimeout(keepRested, keepAfter_ms);
+}
+
+let touched_ms = 0;
+
+function keepRested(): void {
+  const rest_ms = touched_ms + keepAfter_ms - performance.now();
+  if (rest_ms > 0) keeping = setTimeout(keepRested, rest_ms);
+  else keepNow();
 }
 
 /** Keeps the port on the bench as it is typed. The worked example is nobody's port. */
 export function keepNow(): void {
   clearTimeout(keeping);
+  keeping = undefined;
   if (example.value || !unkept) return;
   unkept = false;
   keep("port", onBench());

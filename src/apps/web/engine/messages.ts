@@ -14,6 +14,7 @@ export type EngineRequest = AnswerRequest | RestRequest;
 
 export type AnswerRequest = {
   readonly part: "answer";
+  /** Of the texts on the bench, those that are others than in the request before; all of them in the first that a worker hears. */
   readonly texts: Texts;
   readonly today: string;
   readonly tried: string | null;

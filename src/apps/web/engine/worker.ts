@@ -3,6 +3,7 @@ import type { Weighed } from "../../../mechanics/remedies/weigh.ts";
 import { benchFound, foundOnBench } from "../../../sheets/answer/benchFound.ts";
 import { ordinaryMetric } from "../../../sheets/caseForm/ordinaryMetric.ts";
 import type { InputProblem } from "../../../sheets/words/problemWords.ts";
+import type { Texts } from "../bench/benchTexts.ts";
 import { benchName, writtenCase } from "../bench/writtenCase.ts";
 import { changedParts } from "./changedParts.ts";
 import type { AnswerRequest, DrawnAnswer, EngineReply, EngineRequest, RestRequest } from "./messages.ts";
@@ -14,6 +15,8 @@ import type { AnswerRequest, DrawnAnswer, EngineReply, EngineRequest, RestReques
  */
 const page = self as unknown as { postMessage(reply: EngineReply): void };
 
+/** The texts on the bench, as far as they were heard of. */
+let texts: Texts = {};
 /** The port on the bench, weighed with all that can be done about it; null where that is not known. */
 let last: { readonly weighed: Weighed; readonly ordinary: readonly Assumption[] } | null = null;
 /** The answer that the page shows; null where it shows none. */
@@ -31,7 +34,8 @@ addEventListener("message", async ({ data }: MessageEvent<EngineRequest>) => {
 
 async function answerTo(request: AnswerRequest): Promise<EngineReply> {
   last = null;
-  const written = writtenCase(request.texts);
+  texts = { ...texts, ...request.texts };
+  const written = writtenCase(texts);
   if (!written.ok) return unread(written.problems);
   const named = (problems: readonly InputProblem[]) =>
     unread(problems.map((it) => ({ ...it, field: benchName(it.field, written.places) })));

@@ -60,22 +60,24 @@ export function NumberField(props: NumberFieldProps) {
           <span aria-hidden="true">−</span>
         </button>
         <span class="box">
-          <input
-            id={id}
-            type="text"
-            inputmode="decimal"
-            autocomplete="off"
-            spellcheck={false}
-            value={value}
-            aria-invalid={problem.value === null ? undefined : true}
-            aria-describedby={described.join(" ")}
-            onInput={(event) => give(event.currentTarget.value)}
-          />
-          {unit !== "" && (
-            <span class="unit" id={`${id}-unit`}>
-              {unit}
-            </span>
-          )}
+          <span class="typed">
+            <input
+              id={id}
+              type="text"
+              inputmode="decimal"
+              autocomplete="off"
+              spellcheck={false}
+              value={value}
+              aria-invalid={problem.value === null ? undefined : true}
+              aria-describedby={described.join(" ")}
+              onInput={(event) => give(event.currentTarget.value)}
+            />
+            {unit !== "" && (
+              <span class="unit" id={`${id}-unit`}>
+                {unit}
+              </span>
+            )}
+          </span>
         </span>
         <button type="button" class="step" aria-label={`${label}: ${by} more`} {...handlersOf(more)}>
           <span aria-hidden="true">+</span>

@@ -18,7 +18,11 @@ export function Picture({ svg, kind }: { readonly svg: string; readonly kind: st
     const { current } = frame;
     if (!current) return;
     watcher.observe(current);
-    return () => watcher.unobserve(current);
+    mounted.add(current);
+    return () => {
+      watcher.unobserve(current);
+      mounted.delete(current);
+    };
   }, []);
   return <div class={`picture ${kind}`} ref={frame} />;
 }
@@ -26,6 +30,12 @@ export function Picture({ svg, kind }: { readonly svg: string; readonly kind: st
 /** The latest drawing of every frame, and the frames that are in view or nearly so. */
 const wanted = new WeakMap<Element, string>();
 const inView = new WeakSet<Element>();
+const mounted = new Set<Element>();
+
+// On paper everything is in view.
+addEventListener("beforeprint", () => {
+  for (const frame of mounted) redraw(frame, wanted.get(frame) ?? "");
+});
 
 const watcher = new IntersectionObserver(
   (entries) => {

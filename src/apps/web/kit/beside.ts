@@ -4,6 +4,8 @@ import { latestWins } from "./latestWins.ts";
 export type Beside<Request, Reply> = {
   /** Starts it; again where it failed to load or fell. */
   readonly start: () => Worker;
+  /** What is posted of a request; `first` where the worker was just started and knows nothing of those before. As it is where left out. */
+  readonly packed?: (request: Request, first: boolean) => Request;
   readonly hear: (reply: Reply) => void;
   /** Whether no further reply follows to the same request. */
   readonly isLast: (reply: Reply) => boolean;
@@ -22,11 +24,13 @@ export type Beside<Request, Reply> = {
  */
 export function beside<Request, Reply>(of: Beside<Request, Reply>): (request: Request) => void {
   let worker: Worker | null = null;
+  let fresh = true;
   let asked: Request | null = null;
   const queue = latestWins<Request>((request) => {
     asked = request;
     worker ??= started();
-    worker.postMessage(request);
+    worker.postMessage(of.packed ? of.packed(request, fresh) : request);
+    fresh = false;
   }, of.kindOf);
   const early = (): void => {
     worker ??= started();
@@ -37,6 +41,7 @@ export function beside<Request, Reply>(of: Beside<Request, Reply>): (request: Re
 
   function started(): Worker {
     const made = of.start();
+    fresh = true;
     made.addEventListener("message", ({ data }: MessageEvent<Reply>) => {
       if (of.isLame?.(data)) letGo(made);
       if (of.isLast(data)) queue.done();

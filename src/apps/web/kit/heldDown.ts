@@ -10,7 +10,8 @@ export function heldDown(act: () => void) {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let resting = false;
   const stop = (): void => {
-    clearTimeout(timer);
+    if (timer !== undefined) clearTimeout(timer);
+    timer = undefined;
     resting = false;
   };
   const again = (): void => {
@@ -29,6 +30,13 @@ export function heldDown(act: () => void) {
     onPointerUp: (): void => {
       if (resting) act();
       stop();
+    },
+    // What the finger meant is done: no movement, press and click of a mouse need be made of it as well.
+    onTouchEnd: (event: TouchEvent): void => {
+      if (event.cancelable) event.preventDefault();
+      // A field whose keyboard covers the half of the screen lets go of it, as it would for a click.
+      const { activeElement } = document;
+      if (activeElement instanceof HTMLInputElement) activeElement.blur();
     },
     onPointerLeave: stop,
     onPointerCancel: stop,

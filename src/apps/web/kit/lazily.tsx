@@ -6,9 +6,17 @@ import { useEffect } from "preact/hooks";
  * A page whose script is fetched when it is first opened; where that fails the page says so, and a tap opens all of it again: a
  * browser asks once for a script, and remembers that it failed.
  */
-export function lazily(load: () => Promise<ComponentType>): ComponentType {
+export const lazily = (load: () => Promise<ComponentType>): ComponentType => fetchedFirst(load, Awaited);
+
+/** A part that nobody misses until its script has come. */
+export const quietly = (load: () => Promise<ComponentType>): ComponentType => fetchedFirst(load, () => null);
+
+function fetchedFirst(
+  load: () => Promise<ComponentType>,
+  Meanwhile: ComponentType<{ readonly failed: boolean }>,
+): ComponentType {
   let known: ComponentType | null = null;
-  return function Lazy() {
+  return function Fetched() {
     const page = useSignal(known);
     const failed = useSignal(false);
     useEffect(() => {
@@ -24,15 +32,18 @@ export function lazily(load: () => Promise<ComponentType>): ComponentType {
       );
     }, []);
     const Page = page.value;
-    if (Page) return <Page />;
-    if (!failed.value) return <p class="begin">One moment.</p>;
-    return (
-      <p class="begin" role="alert">
-        This bench could not be fetched. What you typed elsewhere is kept.
-        <button type="button" class="plain" onClick={() => location.reload()}>
-          Try again
-        </button>
-      </p>
-    );
+    return Page ? <Page /> : <Meanwhile failed={failed.value} />;
   };
+}
+
+function Awaited({ failed }: { readonly failed: boolean }) {
+  if (!failed) return <p class="begin">One moment.</p>;
+  return (
+    <p class="begin" role="alert">
+      This bench could not be fetched. What you typed elsewhere is kept.
+      <button type="button" class="plain" onClick={() => location.reload()}>
+        Try again
+      </button>
+    </p>
+  );
 }
