@@ -30,7 +30,7 @@ export function readingReasons(it: ThreadReading): readonly PhotoReason[] {
     ["sides differ", it.sidesDiffer > 0.03],
     ["sides out of step", outOfStep(it, 0.2)],
     ["crests unsteady", it.phaseRms > 0.07],
-    ["edge unsteady", it.edgeScatter_px > 0.12 * it.period_px + 0.5],
+    ["edge unsteady", it.edgeScatter_px > 0.12 * it.period_px + 0.5 || it.edged < LEAST_EDGED],
     ["edge faint", it.edgeOverNoise < 6],
     ["edge blurred", it.soft > 0.33],
     ["edge doubtful", it.gap > 0.3 && it.soft > 0.2],
@@ -40,6 +40,9 @@ export function readingReasons(it: ThreadReading): readonly PhotoReason[] {
   ];
   return checks.flatMap(([reason, speaks]) => (speaks ? [reason] : []));
 }
+
+/** A crest line along which most crests are covered may be that of the finger. */
+const LEAST_EDGED = 0.55;
 
 /** The grade of a reading whose pitch has that relative standard uncertainty. */
 export function readingGrade(it: ThreadReading, reasons: readonly PhotoReason[], uncertainty: number): PhotoGrade {

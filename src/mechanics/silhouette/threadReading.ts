@@ -5,6 +5,7 @@ import { obliqueness } from "./obliqueness.ts";
 import { quantile } from "./robust.ts";
 import { sidePeriod } from "./sidePeriod.ts";
 import { repeating, type Strip } from "./strip.ts";
+import { bareRim } from "./threadedRegion.ts";
 import type { TracedThread } from "./tracedThread.ts";
 
 /** What a traced thread reads, in pixels and turns, and everything that its quality is judged by. */
@@ -25,6 +26,8 @@ export type ThreadReading = {
   /** Root mean square of the crest edges about their lines, pixels; and how many there are. */
   readonly edgeScatter_px: number;
   readonly edgeCount: number;
+  /** The share of the thread's length along which the crests' edge is seen, on the side that shows less. */
+  readonly edged: number;
   readonly edgeOverNoise: number;
   readonly soft: number;
   readonly gap: number;
@@ -46,10 +49,21 @@ export type DrawnThread = {
 };
 
 /** The reading of a traced thread; null where a side's crests cannot be followed. */
-export function threadReading({ strip, signal, region, period, lines, edges }: TracedThread): ThreadReading | null {
+export function threadReading({
+  strip,
+  signal,
+  region,
+  period,
+  lines,
+  edges,
+  edged,
+}: TracedThread): ThreadReading | null {
   const [from, to] = [region.from + 0.2 * period, region.to - 0.2 * period];
-  const [left, right] = ([-1, 1] as const).map((side) =>
-    sidePeriod(strip, signal, side, side < 0 ? lines.left : lines.right, period, [from, to]),
+  const bare = ([-1, 1] as const).map((side) =>
+    bareRim(strip, signal, side, side < 0 ? lines.left : lines.right, period, { from, to }),
+  );
+  const [left, right] = ([-1, 1] as const).map((side, i) =>
+    sidePeriod(strip, signal, side, side < 0 ? lines.left : lines.right, period, bare[i] ?? [from, to]),
   );
   if (!left || !right) return null;
   // No side is so steady that the other says nothing.
@@ -60,8 +74,8 @@ export function threadReading({ strip, signal, region, period, lines, edges }: T
   const width_px = (lines.left + lines.right) / Math.hypot(1, lines.slope);
   const luminance = repeating(strip, luminanceOf(strip), found);
   const helix = obliqueness(strip, luminance, found, width_px / 2, [from, to]);
-  const outlines = ([-1, 1] as const).map((side) =>
-    foldedOutline(strip, found, side, side < 0 ? lines.left : lines.right, [from, to]),
+  const outlines = ([-1, 1] as const).map((side, i) =>
+    foldedOutline(strip, found, side, side < 0 ? lines.left : lines.right, bare[i] ?? [from, to]),
   );
   const seen = outlines.filter((it) => it !== null);
   const [a, b] = outlines;
@@ -78,6 +92,7 @@ export function threadReading({ strip, signal, region, period, lines, edges }: T
     swing: seen.length > 0 ? Math.min(...seen.map(({ swing }) => swing)) : null,
     edgeScatter_px: lines.scatter,
     edgeCount: edges.length,
+    edged,
     edgeOverNoise: middle(edges.map(({ overNoise }) => overNoise)),
     soft: middle(edges.map(({ soft }) => soft)),
     gap: middle(edges.map(({ gap }) => gap)),

@@ -4,21 +4,21 @@ import { rowsBetween, type Strip, sumTo } from "./strip.ts";
 export type ThreadedRegion = { readonly from: number; readonly to: number; readonly similarity: number };
 
 /**
- * The run of a strip that repeats one `period` on: normalised correlation of a period with the next, over the rows within
- * `reach` of the axis. Head, washer, shank and fingers do not repeat; and at half of the period a helix is not like itself.
+ * The run of a strip that repeats one `period` on: normalised correlation of a period with the next, over the rows
+ * given. Head, washer, shank and fingers do not repeat; and at half of the period a helix is not like itself.
  * Null where nothing repeats. `signal` are the three colours after `repeating`.
  */
 export function threadedRegion(
   strip: Strip,
   signal: readonly Float32Array[],
   period: number,
-  reach: number,
+  rows: readonly [number, number],
 ): ThreadedRegion | null {
   const { columns, step, s0 } = strip;
   const lag = period / step;
   const count = Math.floor(columns - lag) - 1;
   if (count < lag * 0.5) return null;
-  const { product, square } = products(strip, signal, lag, count, rowsBetween(strip, -reach, reach));
+  const { product, square } = products(strip, signal, lag, count, rows);
   const similar = new Float64Array(count);
   const half = lag / 2;
   for (let i = 0; i < count; i++) {
@@ -43,6 +43,25 @@ export function threadedRegion(
     to: Math.min(s0 + (columns - 1) * step, middle(to) + 0.45 * period),
     similarity,
   };
+}
+
+/**
+ * The part of a region in which the rim of one side repeats by itself, where that is 2.2 periods or more; else all of it.
+ * A finger often lies on one side only.
+ */
+export function bareRim(
+  strip: Strip,
+  signal: readonly Float32Array[],
+  side: -1 | 1,
+  edge: number,
+  period: number,
+  { from, to }: { readonly from: number; readonly to: number },
+): readonly [number, number] {
+  const [near, far] = [edge - 0.6 * period, edge + 0.1 * period];
+  const rows = side > 0 ? rowsBetween(strip, near, far) : rowsBetween(strip, -far, -near);
+  const found = threadedRegion(strip, signal, period, rows);
+  const [low, high] = found ? [Math.max(from, found.from), Math.min(to, found.to)] : [from, to];
+  return high - low > 2.2 * period ? [low, high] : [from, to];
 }
 
 /** Running sums, over the rows, of the signal times itself a lag on, and of its square. */

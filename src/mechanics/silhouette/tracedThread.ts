@@ -3,8 +3,8 @@ import { amplitudes, type CrestEdge, crestEdge } from "./crestEdge.ts";
 import { type CrestLines, crestLines } from "./crestLines.ts";
 import { type Frame, movedFrame, type ThreadGuess } from "./frame.ts";
 import type { Photo } from "./photo.ts";
-import { narrowed, repeating, type Strip, straightened } from "./strip.ts";
-import { type ThreadedRegion, threadedRegion } from "./threadedRegion.ts";
+import { narrowed, repeating, rowsBetween, type Strip, straightened } from "./strip.ts";
+import { bareRim, type ThreadedRegion, threadedRegion } from "./threadedRegion.ts";
 
 /** A thread followed along its own axis: the strip it lies in, and in its frame its crest lines and its period. */
 export type TracedThread = {
@@ -14,6 +14,8 @@ export type TracedThread = {
   readonly region: ThreadedRegion;
   readonly period: number;
   readonly edges: readonly CrestEdge[];
+  /** The share of the segments along that show the crests' edge, on the side that shows fewer. */
+  readonly edged: number;
   /** Fitted about the middle of the region. */
   readonly lines: CrestLines;
 };
@@ -122,19 +124,38 @@ const narrow: Searched = { turns: 1.08, nearest: 0.75, farthest: 1.22, leastSimi
 
 function tracedOnce({ strip, signal }: Laid, guess: ThreadGuess, searched: Searched): TracedThread | null {
   const { period, halfWidth } = guess;
-  const region = threadedRegion(strip, signal, period, searched.turns * halfWidth);
+  const region = threadedRegion(
+    strip,
+    signal,
+    period,
+    rowsBetween(strip, -searched.turns * halfWidth, searched.turns * halfWidth),
+  );
   if (!region || region.to - region.from < 1.8 * period || region.similarity < searched.leastSimilar) return null;
   const refined = coarsePeriod(strip, signal, period, [region.from, region.to], 1.08 * halfWidth);
   const again = Math.abs(refined / period - 1) > 0.02;
   const repeats = again ? strip.raw.map((plane) => repeating(strip, plane, refined)) : signal;
   const farthest = Math.min(-strip.x0 - 0.35 * period, searched.farthest * halfWidth + 0.35 * period);
-  const segments = segmentsAlong(strip, repeats, refined, region, [searched.nearest * halfWidth, farthest]);
+  const bare = ([-1, 1] as const).map((side) =>
+    searched === narrow
+      ? bareRim(strip, repeats, side, halfWidth, refined, region)
+      : ([region.from, region.to] as const),
+  );
+  const segments = segmentsAlong(strip, repeats, refined, region, [searched.nearest * halfWidth, farthest]).map(
+    (it) => ({
+      ...it,
+      edges: it.edges.filter(({ side, s }) => within(bare[side < 0 ? 0 : 1], s)),
+    }),
+  );
   const found = straightRun(segments, region, refined, searched.slope);
   if (!found) return null;
   const { edges, lines } = found;
   if (lines.left + lines.right <= 0 || !plausiblePeriod(refined, lines.left + lines.right)) return null;
-  return { strip, signal: repeats, region: { ...region, ...found.span }, period: refined, edges, lines };
+  const edged = Math.min(...[-1, 1].map((it) => edges.filter(({ side }) => side === it).length)) / found.segments;
+  return { strip, signal: repeats, region: { ...region, ...found.span }, period: refined, edges, edged, lines };
 }
+
+const within = (span: readonly [number, number] | undefined, s: number): boolean =>
+  span !== undefined && s >= span[0] && s <= span[1];
 
 type Segment = { readonly from: number; readonly to: number; readonly edges: readonly CrestEdge[] };
 
@@ -163,7 +184,7 @@ function segmentsAlong(
  */
 function straightRun(segments: readonly Segment[], region: ThreadedRegion, period: number, slopePrior: number) {
   const tolerance = 0.04 * period + 0.3;
-  let best: { span: Span; edges: readonly CrestEdge[]; lines: CrestLines; score: number } | null = null;
+  let best: (Run & { readonly score: number }) | null = null;
   for (let length = segments.length; length >= Math.min(2, segments.length); length--)
     for (let start = 0; start + length <= segments.length; start++) {
       const run = segments.slice(start, start + length);
@@ -180,10 +201,15 @@ function straightRun(segments: readonly Segment[], region: ThreadedRegion, perio
         slopePrior,
       );
       const score = Math.log(Math.max(tolerance, lines.scatter) / tolerance) - 0.9 * Math.log((to - from) / period);
-      if (!best || score < best.score) best = { span: { from, to }, edges, lines, score };
+      if (!best || score < best.score) best = { span: { from, to }, segments: length, edges, lines, score };
       if (whole && lines.scatter < tolerance) return best;
     }
   return best;
 }
 
-type Span = { readonly from: number; readonly to: number };
+type Run = {
+  readonly span: { readonly from: number; readonly to: number };
+  readonly segments: number;
+  readonly edges: readonly CrestEdge[];
+  readonly lines: CrestLines;
+};
