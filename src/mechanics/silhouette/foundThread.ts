@@ -49,8 +49,10 @@ export function threadAlong(photo: Photo, [a, b]: DrawnLine): ThreadReading | nu
   const frame = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, ux: (b.x - a.x) / length, uy: (b.y - a.y) / length };
   const halves = [0.22, 0.36, 0.6].map((share) => share * length);
   const search = searching(photo);
-  for (const guess of periodsAlong(photo, frame, length / 2, 0.6 * length, halves).slice(0, 16))
-    if (search.enough(guess)) break;
+  for (const [i, guess] of periodsAlong(photo, frame, length / 2, 0.6 * length, halves)
+    .slice(0, 16)
+    .entries())
+    if (search.enough(guess) || (i >= FIRST_GUESSES && search.fair())) break;
   return search.best();
 }
 
@@ -77,7 +79,9 @@ function sameStanding(a: Standing, b: Standing): boolean {
 /** Long side of the picture that a thread is looked for in, pixels. */
 const SEARCHED = 800;
 const MOST_PLACES = 5;
-const MOST_GUESSES = 8;
+const MOST_GUESSES = 6;
+/** Along a drawn line the clearest three periods, each with three widths, come first. */
+const FIRST_GUESSES = 8;
 /** A single edge answers as a wave over fewer than twice as many periods. */
 const LEAST_LINES = 1.6;
 /** A reading this clear needs no other beside it; one below the lesser figure may be half of the true period. */

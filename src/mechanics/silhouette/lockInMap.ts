@@ -9,7 +9,7 @@ import type { LinedPlace } from "./tiles.ts";
  */
 export function linesAround(planes: Planes, { x, y, kx, ky }: LinedPlace): ThreadGuess | null {
   const period = 1 / Math.hypot(kx, ky);
-  const radius = Math.round(Math.max(130, 14 * period));
+  const radius = Math.round(Math.max(110, 9 * period));
   const left = Math.max(0, Math.round(x) - radius);
   const top = Math.max(0, Math.round(y) - radius);
   const width = Math.min(planes.width, Math.round(x) + radius) - left;

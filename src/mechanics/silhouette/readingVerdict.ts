@@ -8,6 +8,7 @@ export type PhotoReason =
   | "sides out of step"
   | "crests unsteady"
   | "edge unsteady"
+  | "rim covered"
   | "edge faint"
   | "edge blurred"
   | "edge doubtful"
@@ -17,7 +18,7 @@ export type PhotoReason =
   | "hardly repeats"
   | "finer than any thread";
 
-/** Good: nothing speaks against it. Fair: one thing does. Neither: take another photo. */
+/** Good: nothing speaks against it. Fair: one thing does, beside what covers it. Neither: take another photo. */
 export type PhotoGrade = "good" | "fair" | "again";
 
 /** Everything that speaks against a reading, in the order in which it would be put right. */
@@ -30,7 +31,8 @@ export function readingReasons(it: ThreadReading): readonly PhotoReason[] {
     ["sides differ", it.sidesDiffer > 0.03],
     ["sides out of step", outOfStep(it, 0.2)],
     ["crests unsteady", it.phaseRms > 0.07],
-    ["edge unsteady", it.edgeScatter_px > 0.12 * it.period_px + 0.5 || it.edged < LEAST_EDGED],
+    ["edge unsteady", it.edgeScatter_px > 0.12 * it.period_px + 0.5],
+    ["rim covered", it.edged < LEAST_EDGED],
     ["edge faint", it.edgeOverNoise < 6],
     ["edge blurred", it.soft > 0.33],
     ["edge doubtful", it.gap > 0.3 && it.soft > 0.2],
@@ -48,8 +50,14 @@ const LEAST_EDGED = 0.55;
 export function readingGrade(it: ThreadReading, reasons: readonly PhotoReason[], uncertainty: number): PhotoGrade {
   const inStep = !outOfStep(it, 0.15);
   if (reasons.length === 0 && inStep && uncertainty < 0.02) return "good";
-  return reasons.length <= 1 && uncertainty < 0.05 ? "fair" : "again";
+  const alike = it.sidesDiffer < MOST_DIFFERENT;
+  // What covers a rim also puts it out of step: that counts once, as long as an outline is seen.
+  const counted = reasons.filter((reason) => reason !== "rim covered" || reasons.includes("outline not seen"));
+  return counted.length <= 1 && alike && uncertainty < 0.05 ? "fair" : "again";
 }
+
+/** Sides that differ by more are not both of the thread, whatever else is in order. */
+const MOST_DIFFERENT = 0.08;
 
 /** A side whose outline hardly swings has crests that say nothing. */
 const outOfStep = ({ halfPhaseOff, swing }: ThreadReading, most: number): boolean =>

@@ -92,6 +92,7 @@ const reasonWords: Readonly<Record<PhotoAgain["reasons"][number], string>> = {
   "crests unsteady":
     "The crests do not follow each other evenly: clean the thread, and keep fingers and shadow off it.",
   "edge unsteady": "The rim is not straight: something covers it or lies beside it. Show the thread free.",
+  "rim covered": "Along most of one side the crests are covered: hold it by the head and show the thread free.",
   "edge faint": "The rim hardly stands out: put a light page behind a dark part, a dark mat behind a bright one.",
   "edge blurred": "The rim is blurred: focus on it and hold still, 15 to 30 cm away.",
   "edge doubtful": "Where the crests end is doubtful: no flash, no sun, a light page behind it.",
