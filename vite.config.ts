@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import { defineConfig, type Plugin } from "vite";
 
 /** The web app as plain files in dist/web: hashed names, nothing inline, so that the strictest policy lets it run. */
@@ -7,6 +8,8 @@ export default defineConfig({
   base: "./",
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
   worker: { format: "es" },
+  // What is weighed in a page is kept with the version of what weighed it.
+  define: { ENGINE_VERSION: JSON.stringify(JSON.parse(readFileSync("package.json", "utf8")).version) },
   plugins: [precached()],
   build: {
     outDir: "../../../dist/web",

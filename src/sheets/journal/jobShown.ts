@@ -33,6 +33,8 @@ export type Subject = {
   readonly state: string | null;
   readonly first: readonly ActTap[];
   readonly more: readonly { readonly title: string; readonly taps: readonly ActTap[] }[];
+  /** Whether it can be weighed, and where that is tapped: beside what comes first, behind it, or not at all. */
+  readonly weigh: "first" | "behind" | null;
 };
 
 /** A line of the log. */
@@ -160,6 +162,8 @@ function subject(
     state: unit ? `${unit.state}${unit.stop ? `; STOP: ${unit.stop}` : ""}` : null,
     first: first.map(tap),
     more: more.map(({ group, acts }) => ({ title: groupTitles[group], taps: acts.map(tap) })),
+    // What was only just counted is what is weighed.
+    weigh: about.type !== "port" || state === "cap" ? null : first.includes("turns") ? "first" : "behind",
   };
 }
 

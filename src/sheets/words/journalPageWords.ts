@@ -62,6 +62,14 @@ export const journalWords = {
   nothingHeld: "No repair was written down yet.",
   causes: "Named causes",
 
+  weigh: "Weigh it",
+  notBrought: "The bench could not be fetched: load the page again once there is a network.",
+  fromJob: "For a job",
+  inJob: (job: string): string => `job ${job}`,
+  writeWeighed: "Write it to the job",
+  putDown: "Put it down unwritten",
+  unread: "Not written: something on the bench does not read.",
+
   photo: "Photo",
   takePhoto: "Take a photo",
   choosePhoto: "Choose one",

@@ -161,3 +161,39 @@ test("an owner's card is put right at the lift and goes over, and is erased with
   await kept(page, /^✓At the workshop\./);
   expect([await log(page).count(), cards()]).toEqual([lines, before - 1]);
 });
+
+test("a port is weighed on the bench with what the journal knows of it and written to its job without a network, and the port that lay there lies there again", async () => {
+  const thread = page.getByRole("textbox", { name: "Thread", exact: true });
+  await page.goto(`${workshop.address}#/`);
+  await thread.fill("M14x1.25");
+  await onJob("0412");
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
+  await context.setOffline(true);
+  await page.getByRole("region", { name: "Drain" }).getByRole("button", { name: "Weigh it" }).click();
+  const toJob = page.getByRole("region", { name: "For a job" });
+  await toJob.scrollIntoViewIfNeeded();
+  await expect.poll(() => toJob.textContent()).toContain("Drain, Wood chipper, job 0412");
+  expect(await thread.inputValue()).toBe("M20x1.5");
+  await page.getByRole("textbox", { name: "Turns, catch to seat" }).fill("2");
+  await expectLegible(page);
+  await toJob.getByRole("button", { name: "Jory Anselm" }).click();
+  await toJob.getByRole("button", { name: "Write it to the job" }).click();
+  await expect.poll(() => said()).toMatch(/Drain: \d+ ways weighed/);
+  await page.goto(`${workshop.address}#/`);
+  expect(await thread.inputValue()).toBe("M14x1.25");
+  expect(await toJob.count()).toBe(0);
+  await context.setOffline(false);
+  await onJob("0412");
+  await kept(page, /^✓At the workshop\./);
+  const entries = ran("export", "-", "--data", workshop.folder)
+    .split("\n")
+    .filter((it) => it.includes("OptionsWeighed"));
+  const { by, job, fact } = JSON.parse(entries.at(-1) ?? "").entry;
+  expect([by, job, fact.port, fact.case.left.turns, fact.engine]).toEqual([
+    "jory",
+    "0412",
+    "chipper-drain",
+    "2",
+    ran("--version").trim(),
+  ]);
+});

@@ -55,6 +55,21 @@ describe("a job", () => {
     expect(others.some(({ wall }) => wall?.alarm)).toBe(false);
   });
 
+  test("has a port weighed beside the count of its turns, else behind its taps, and what has a cap not at all", () => {
+    const tapped = (job: string) => Object.fromEntries(shown(job).subjects.map(({ called, weigh }) => [called, weigh]));
+    expect(tapped("0412")).toEqual({
+      Drain: "first",
+      "Fill and level": "behind",
+      "Angle-gear box": null,
+      "Wood chipper": null,
+    });
+    expect(Object.entries(tapped("0413"))).toContainEqual(["Sump drain", "behind"]);
+    const port = { port: "cap", called: "Filler cap", roles: ["fill"], closedBy: "cap", joint: "other" };
+    const is = { unit: "engine", called: "Engine", holdsFluid: true, ports: [port] };
+    const [cap] = told({ type: "UnitIdentified", is }).subjects.filter(({ about }) => about.type === "port");
+    expect([cap?.called, cap?.weigh]).toEqual(["Filler cap", null]);
+  });
+
   test("says on the tap itself why a gate forbids it now", () => {
     const drained = (job: JobShown) =>
       job.subjects.find(({ about }) => about.type === "unit")?.first.find(({ act }) => act === "drained");

@@ -3,7 +3,8 @@ import { lazily } from "../kit/lazily.tsx";
 import { Answer, MainFigure } from "./AnswerPanel.tsx";
 import { AskedFirst } from "./AskedFirst.tsx";
 import { answered, lookBehind, weighNow } from "./benchState.ts";
-import { example, started } from "./laidTexts.ts";
+import { calledName } from "./benchTexts.ts";
+import { example, started, text } from "./laidTexts.ts";
 import { backToPort, before, exampleLost, showExample, startAnew, takeBack } from "./ports.ts";
 import { Readings } from "./Readings.tsx";
 
@@ -39,14 +40,14 @@ function Behind() {
 /** Its script is not fetched before there is an answer. */
 const WaysAndPapers = lazily(async () => (await import("./WaysAndPapers.tsx")).WaysAndPapers);
 
-/** The worked example behind one tap, and the way back from it. */
+/** What lies here, where it has a name; the worked example behind one tap, and the way back from it. */
 function Begin() {
+  const name = text(calledName).value;
+  const called = name && <b>{name}</b>;
   if (example.value)
     return (
       <p class="begin">
-        <span>
-          <b>A worked example</b>: the level port of a compact loader's chain case, hurt.
-        </span>
+        {called}
         <button type="button" class="plain" onClick={backToPort}>
           Back to my port
         </button>
@@ -54,6 +55,7 @@ function Begin() {
     );
   return (
     <p class="begin">
+      {called}
       <button type="button" class="plain" onClick={showExample}>
         Show the worked example
       </button>

@@ -1,6 +1,9 @@
 /** The texts of the bench by field: what was typed, exactly, or the choice that was tapped. An empty one is not given. */
 export type Texts = Readonly<Record<string, string>>;
 
+/** Where what lies on the bench is called by a name: a text among the others that no case has, so that it goes wherever they go. */
+export const calledName = "from.called";
+
 /** The lists of the bench, and what an element cannot do without: one that is not yet complete is left out. */
 export const benchLists = {
   bookFigures: ["torque", "source"],

@@ -7,7 +7,7 @@ import { example, fields, type LaidPort, laid, onBench, opened, text, tried, way
 const empty: LaidPort = { texts: {}, open: ["left"], way: null };
 
 /** Lays a port on the bench in place of what lies there. */
-function lay(port: LaidPort): void {
+export function lay(port: LaidPort): void {
   batch(() => {
     for (const field of fields.values()) field.value = "";
     for (const [name, value] of Object.entries(port.texts)) text(name).value = value;

@@ -81,7 +81,7 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
         )}
       </section>
       {subjects.map((subject) => (
-        <SubjectPart key={JSON.stringify(subject.about)} subject={subject} open={open}>
+        <SubjectPart key={JSON.stringify(subject.about)} job={job} subject={subject} open={open}>
           {isOpenAt(subject) ? sheet : null}
         </SubjectPart>
       ))}

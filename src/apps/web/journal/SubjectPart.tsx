@@ -4,18 +4,20 @@ import type { ActTap, Subject } from "../../../sheets/journal/jobShown.ts";
 import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
 import type { Opened } from "./ActSheet.tsx";
 import { PortState } from "./WallCard.tsx";
+import { WeighTap } from "./WeighTap.tsx";
 
 /** The id of the heading of what facts are written about. */
 export const subjectId = (about: About): string => `at-${Object.values(about).join("-")}`;
 
 /** A port, a unit or the machine: its state, and a tap for each thing that hands do to it. */
 export function SubjectPart(props: {
+  readonly job: string;
   readonly subject: Subject;
   readonly open: (it: Omit<Opened, "job">) => void;
   readonly children: ComponentChildren;
 }) {
-  const { subject, open, children } = props;
-  const { about, called, also, wall, state, first, more } = subject;
+  const { job, subject, open, children } = props;
+  const { about, called, also, wall, state, first, more, weigh } = subject;
   const id = subjectId(about);
   const tapped =
     ({ act }: ActTap) =>
@@ -33,9 +35,11 @@ export function SubjectPart(props: {
         </span>
       )}
       <Acts taps={first} tapped={tapped} />
+      {weigh === "first" && about.type === "port" && <WeighTap job={job} port={about.port} />}
       {children}
       <details class="fold more">
         <summary>{words.more}</summary>
+        {weigh === "behind" && about.type === "port" && <WeighTap job={job} port={about.port} />}
         {more.length === 1
           ? more.map(({ title, taps }) => <Acts key={title} taps={taps} tapped={tapped} />)
           : more.map(({ title, taps }) => (

@@ -1,7 +1,17 @@
 import { signal } from "@preact/signals";
 import type { ActForm } from "../../../sheets/journal/act.ts";
+import type { PortBrought } from "../bench/broughtPort.ts";
 import { keep, kept } from "../kit/saved.ts";
-import { notPaired, type Outcome, type Reply, type Request, type Shown, type Status, type View } from "./messages.ts";
+import {
+  notPaired,
+  type Outcome,
+  type PortOfJob,
+  type Reply,
+  type Request,
+  type Shown,
+  type Status,
+  type View,
+} from "./messages.ts";
 
 /** How this device stands to the workshop; null until the journal beside the page has said so. */
 export const status = signal<Status | null>(null);
@@ -31,6 +41,7 @@ worker.addEventListener("message", ({ data }: MessageEvent<Reply>) => {
       return;
     case "form":
     case "outcome":
+    case "brought":
     case "taken":
     case "picture":
       waiting.get(data.id)?.(data);
@@ -75,6 +86,12 @@ export async function outcomeOf(request: Unnumbered<Asked>): Promise<Outcome> {
 export async function formFor(request: Unnumbered<Extract<Asked, { ask: "form" }>>): Promise<ActForm | null> {
   const reply = await replyTo(request);
   return reply.about === "form" ? reply.form : null;
+}
+
+/** A port of a job with what the journal knows of it, for the bench; null where it could not be had. */
+export async function broughtFrom(of: PortOfJob): Promise<PortBrought | null> {
+  const reply = await replyTo({ ask: "bring", ...of });
+  return reply.about === "brought" ? reply.brought : null;
 }
 
 /** Has a photo kept that was taken or chosen; gives its name, or why it is not kept. */

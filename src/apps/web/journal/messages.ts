@@ -7,6 +7,8 @@ import type { JobOnWall } from "../../../sheets/journal/standingShown.ts";
 import type { SumTexts } from "../../../sheets/sums/sumField.ts";
 import type { ActName } from "../../../sheets/words/actWords.ts";
 import type { InputProblem } from "../../../sheets/words/problemWords.ts";
+import type { Texts } from "../bench/benchTexts.ts";
+import type { PortBrought } from "../bench/broughtPort.ts";
 
 /** What a page looks at. */
 export type View =
@@ -76,12 +78,17 @@ export type Status = {
 /** Whose PIN is asked for; `set` where he has one. */
 export type PinAsked = { readonly person: string; readonly called: string; readonly set: boolean };
 
+export type PortOfJob = { readonly job: string; readonly port: string };
+
 export type Request =
   | { readonly ask: "look"; readonly view: View | null }
   /** The page came back into view: whatever came meanwhile is fetched. */
   | { readonly ask: "wake" }
   | { readonly ask: "form"; readonly id: number; readonly draft: Omit<Draft, "overrides"> }
   | { readonly ask: "write"; readonly id: number; readonly draft: Draft }
+  /** A port for the bench, and what was weighed there to be written down. */
+  | ({ readonly ask: "bring"; readonly id: number } & PortOfJob)
+  | ({ readonly ask: "weighed"; readonly id: number; readonly by: string; readonly texts: Texts } & PortOfJob)
   | {
       readonly ask: "withdraw";
       readonly id: number;
@@ -112,6 +119,7 @@ export type Reply =
   | { readonly about: "view"; readonly view: View; readonly shown: Shown[keyof Shown] }
   | { readonly about: "form"; readonly id: number; readonly form: ActForm }
   | { readonly about: "outcome"; readonly id: number; readonly outcome: Outcome }
+  | { readonly about: "brought"; readonly id: number; readonly brought: PortBrought }
   /** The name of a photo that was kept. */
   | { readonly about: "taken"; readonly id: number; readonly photo: string }
   /** A photo to look at; null where it can be had neither here nor at the workshop. */

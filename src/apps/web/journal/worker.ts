@@ -58,6 +58,15 @@ async function answer(request: Request): Promise<void> {
     case "write":
       if (open) told(request.id, await written(open, request.draft));
       return;
+    case "bring":
+      if (open) {
+        const { portForBench } = await weighing();
+        page.postMessage({ about: "brought", id: request.id, brought: portForBench(open, request) });
+      }
+      return;
+    case "weighed":
+      if (open) told(request.id, await (await weighing()).weighingWritten(open, request));
+      return;
     case "take": {
       const photo = await open?.take(request.file);
       if (photo) page.postMessage({ about: "taken", id: request.id, photo });
@@ -81,6 +90,9 @@ async function answer(request: Request): Promise<void> {
       request satisfies never;
   }
 }
+
+/** The engine comes with it: not before something is weighed. */
+const weighing = () => import("./weighing.ts");
 
 const told = (id: number, outcome: Extract<Reply, { about: "outcome" }>["outcome"]): void =>
   page.postMessage({ about: "outcome", id, outcome });
