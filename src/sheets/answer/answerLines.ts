@@ -2,7 +2,7 @@ import { oddsAt } from "../../mechanics/joint/window.ts";
 import type { Remedy } from "../../mechanics/remedies/remedy.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
-import { portLines, windowLines } from "../drawings/WindowLine.ts";
+import { portLines, windowLines } from "../drawings/window/WindowLine.ts";
 import { limitFigure, needFigure, pullFigure, rangeText } from "../words/figures.ts";
 import { measureFirstSentence, measurementSentence, nextSentence, sharesText } from "../words/measurementWords.ts";
 import { closesWord, stripsWord } from "../words/oddsWords.ts";

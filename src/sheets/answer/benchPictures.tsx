@@ -1,8 +1,8 @@
 import { render } from "preact-render-to-string";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
-import { PortSection } from "../drawings/PortSection.tsx";
-import { WindowBar } from "../drawings/WindowBar.tsx";
-import { commonTorque, WindowStrip } from "../drawings/WindowStrip.tsx";
+import { PortSection } from "../drawings/section/PortSection.tsx";
+import { WindowBar } from "../drawings/window/WindowBar.tsx";
+import { commonTorque, WindowStrip } from "../drawings/window/WindowStrip.tsx";
 import { type BenchOdds, benchOdds, type TriedTorque } from "./benchOdds.tsx";
 import { sectionOf, windowOf } from "./pictures.ts";
 

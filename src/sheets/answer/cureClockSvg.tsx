@@ -1,5 +1,5 @@
 import type { CureClocks } from "../../mechanics/cure/clocks.ts";
-import { CureClock } from "../drawings/CureClock.tsx";
+import { CureClock } from "../drawings/cure/CureClock.tsx";
 import { standaloneSvg } from "../drawings/standalone.ts";
 import { clockText } from "../words/cureWords.ts";
 

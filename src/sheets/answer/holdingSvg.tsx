@@ -1,5 +1,5 @@
 import type { HeldCurve } from "../../mechanics/service/heldCurve.ts";
-import { HoldingCurve } from "../drawings/HoldingCurve.tsx";
+import { HoldingCurve } from "../drawings/holding/HoldingCurve.tsx";
 import { standaloneSvg } from "../drawings/standalone.ts";
 
 /** The holding curve of one method as an SVG of its own. */

@@ -1,6 +1,6 @@
 import { type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { ml_mm, mm } from "../../mechanics/quantity/unit.ts";
-import { LevelGauge } from "../drawings/LevelGauge.tsx";
+import { LevelGauge } from "../drawings/level/LevelGauge.tsx";
 import { standaloneSvg } from "../drawings/standalone.ts";
 
 /** The level gauge as an SVG of its own. */

@@ -1,7 +1,7 @@
 import type { LevelSighting, LimitReached } from "../../mechanics/fluid/limitDistance.ts";
 import { type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { km, mm } from "../../mechanics/quantity/unit.ts";
-import { LimitFan } from "../drawings/LimitFan.tsx";
+import { LimitFan } from "../drawings/limit/LimitFan.tsx";
 import { standaloneSvg } from "../drawings/standalone.ts";
 
 /** The fan of the distance to the limit as an SVG of its own. */

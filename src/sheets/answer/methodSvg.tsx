@@ -1,6 +1,6 @@
 import type { RemedyId } from "../../mechanics/remedies/method.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
-import { BeforeAfter } from "../drawings/BeforeAfter.tsx";
+import { BeforeAfter } from "../drawings/section/BeforeAfter.tsx";
 import { standaloneSvg } from "../drawings/standalone.ts";
 import { remedyNames } from "../words/remedyWords.ts";
 import { sectionAfter, sectionOf, sectionRepaired } from "./pictures.ts";

@@ -8,7 +8,7 @@ import type { RemedyId } from "../../mechanics/remedies/method.ts";
 import type { PortCase } from "../../mechanics/remedies/portCase.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
 import { turnsOf, type WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts";
-import type { WindowProps } from "../drawings/windowProps.ts";
+import type { WindowProps } from "../drawings/window/windowProps.ts";
 
 /** The section of a port with one closure, from the lengths of the case. */
 export function sectionOf(

@@ -1,14 +1,14 @@
 import type { ComponentChildren } from "preact";
 import type { PortSection as Section } from "../../mechanics/joint/section.ts";
-import { BeforeAfter } from "./BeforeAfter.tsx";
 import { type Box, rounded } from "./lettering.ts";
-import { PortSection } from "./PortSection.tsx";
-import { sectionLayout } from "./sectionLayout.ts";
-import { pairLayout } from "./sideBySide.ts";
-import { WindowBar } from "./WindowBar.tsx";
-import { comparedLayout, WindowsCompared } from "./WindowsCompared.tsx";
-import { windowLayout } from "./windowLayout.ts";
-import type { WindowProps } from "./windowProps.ts";
+import { BeforeAfter } from "./section/BeforeAfter.tsx";
+import { PortSection } from "./section/PortSection.tsx";
+import { sectionLayout } from "./section/sectionLayout.ts";
+import { pairLayout } from "./section/sideBySide.ts";
+import { WindowBar } from "./window/WindowBar.tsx";
+import { comparedLayout, WindowsCompared } from "./window/WindowsCompared.tsx";
+import { windowLayout } from "./window/windowLayout.ts";
+import type { WindowProps } from "./window/windowProps.ts";
 
 /** One closure as it is drawn: its section, and its window unless it is refused. */
 export type DrawnClosure = {

@@ -1,7 +1,7 @@
 import { path, type XY } from "./hatch.ts";
 import { Lettering } from "./LetteringBlock.tsx";
 import { type Label, rounded } from "./lettering.ts";
-import { viewBox } from "./PortSection.tsx";
+import { viewBox } from "./section/PortSection.tsx";
 
 /** One of two scales that read the same thing: a figure on it is `at * perUpper + offset` of a figure on the upper one. */
 export type Scale = { readonly symbol: string; readonly figure: string };

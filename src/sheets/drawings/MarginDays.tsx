@@ -1,8 +1,8 @@
 import { hatching, path, type XY } from "./hatch.ts";
 import { Lettering } from "./LetteringBlock.tsx";
 import { type Label, rounded } from "./lettering.ts";
-import { viewBox } from "./PortSection.tsx";
-import { torqueAxis } from "./torqueAxis.ts";
+import { viewBox } from "./section/PortSection.tsx";
+import { torqueAxis } from "./window/torqueAxis.ts";
 
 /** From the soonest to the latest day; an end that never comes is null. */
 export type DaysRange = { readonly low_d: number | null; readonly high_d: number | null };

@@ -1,7 +1,7 @@
 import { path, type XY } from "./hatch.ts";
 import { Lettering } from "./LetteringBlock.tsx";
 import { type Label, rounded } from "./lettering.ts";
-import { viewBox } from "./PortSection.tsx";
+import { viewBox } from "./section/PortSection.tsx";
 
 export type TurnsOverYearsProps = {
   /** Counts in the order of their days, ISO 8601. */

@@ -5,7 +5,7 @@ import type { RemedyId } from "../../mechanics/remedies/method.ts";
 import { held } from "../../mechanics/service/held.ts";
 import { watched } from "../../mechanics/service/heldCases.ts";
 import { heldCurve } from "../../mechanics/service/heldCurve.ts";
-import { HoldingCurve } from "../drawings/HoldingCurve.tsx";
+import { HoldingCurve } from "../drawings/holding/HoldingCurve.tsx";
 import { heldPlainly } from "../words/heldWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
 

@@ -7,7 +7,7 @@ import { labelChecks } from "../../mechanics/cure/label.ts";
 import { valueIn } from "../../mechanics/quantity/quantity.ts";
 import { degC } from "../../mechanics/quantity/unit.ts";
 import { working } from "../../mechanics/quantity/working.ts";
-import { CureClock } from "../drawings/CureClock.tsx";
+import { CureClock } from "../drawings/cure/CureClock.tsx";
 import {
   anotherTube,
   closedNext,

@@ -7,7 +7,7 @@ import { shapes } from "../../mechanics/fluid/shapeNames.ts";
 import { exact, type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { ml, ml_mm, mm } from "../../mechanics/quantity/unit.ts";
 import { working } from "../../mechanics/quantity/working.ts";
-import { LevelGauge } from "../drawings/LevelGauge.tsx";
+import { LevelGauge } from "../drawings/level/LevelGauge.tsx";
 import type { LevelField } from "../words/levelBenchWords.ts";
 import { belowWanted, drawMore, giveOrTakeWords, holdsSign, levelSigns } from "../words/levelBenchWords.ts";
 import { volumeDoubt, volumeFigure } from "../words/levelFigures.ts";

@@ -2,7 +2,7 @@ import { standardUncertainty, valueIn } from "../../mechanics/quantity/quantity.
 import { mm } from "../../mechanics/quantity/unit.ts";
 import type { ThreadEvidence } from "../../mechanics/threads/namingEvidence.ts";
 import type { ThreadNaming } from "../../mechanics/threads/threadName.ts";
-import { ThreadRule } from "../drawings/ThreadRule.tsx";
+import { ThreadRule } from "../drawings/rule/ThreadRule.tsx";
 import { candidatesBeside, ORDINARY_GAPS } from "../words/threadWords.ts";
 
 /** The candidates on a steel rule, with the reading where gaps were counted. */

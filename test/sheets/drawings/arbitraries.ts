@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { conditions, sealKinds, surfaces } from "../../../src/mechanics/joint/port.ts";
 import type { SectionInput } from "../../../src/mechanics/joint/section.ts";
-import type { WindowProps } from "../../../src/sheets/drawings/windowProps.ts";
+import type { WindowProps } from "../../../src/sheets/drawings/window/windowProps.ts";
 import { sizesOf } from "./exampleSections.ts";
 
 const length = (min: number, max: number) => fc.option(fc.double({ min, max, noNaN: true }));

@@ -1,4 +1,4 @@
-import type { WindowProps } from "../../../src/sheets/drawings/windowProps.ts";
+import type { WindowProps } from "../../../src/sheets/drawings/window/windowProps.ts";
 
 /** Figures of an invented chain-case port, M20x1.5, hurt and closed with sealant. */
 export const openWindow: WindowProps = {

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { LevelGauge } from "../../../src/sheets/drawings/LevelGauge.tsx";
 import { labelBox, overlap } from "../../../src/sheets/drawings/lettering.ts";
-import { levelGaugeLayout } from "../../../src/sheets/drawings/levelGaugeLayout.ts";
+import { LevelGauge } from "../../../src/sheets/drawings/level/LevelGauge.tsx";
+import { levelGaugeLayout } from "../../../src/sheets/drawings/level/levelGaugeLayout.ts";
 import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
 import { expectCommitted } from "./committedDrawing.ts";
 import { expectInside } from "./drawnPoints.ts";

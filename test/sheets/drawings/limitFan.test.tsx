@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { LimitFan } from "../../../src/sheets/drawings/LimitFan.tsx";
 import { labelBox, overlap } from "../../../src/sheets/drawings/lettering.ts";
-import { type FannedLimit, limitFanLayout } from "../../../src/sheets/drawings/limitFanLayout.ts";
+import { LimitFan } from "../../../src/sheets/drawings/limit/LimitFan.tsx";
+import { type FannedLimit, limitFanLayout } from "../../../src/sheets/drawings/limit/limitFanLayout.ts";
 import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
 import { expectCommitted } from "./committedDrawing.ts";
 import { expectInside } from "./drawnPoints.ts";

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { portSection, type SectionInput } from "../../../src/mechanics/joint/section.ts";
-import { BeforeAfter } from "../../../src/sheets/drawings/BeforeAfter.tsx";
 import { type Box, type Label, labelBox, overlap } from "../../../src/sheets/drawings/lettering.ts";
-import { PortSection } from "../../../src/sheets/drawings/PortSection.tsx";
-import { sectionLayout } from "../../../src/sheets/drawings/sectionLayout.ts";
-import { pairLayout } from "../../../src/sheets/drawings/sideBySide.ts";
+import { BeforeAfter } from "../../../src/sheets/drawings/section/BeforeAfter.tsx";
+import { PortSection } from "../../../src/sheets/drawings/section/PortSection.tsx";
+import { sectionLayout } from "../../../src/sheets/drawings/section/sectionLayout.ts";
+import { pairLayout } from "../../../src/sheets/drawings/section/sideBySide.ts";
 import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
 import { anyCaption, anyPair, anySection } from "./arbitraries.ts";
 import { expectCommitted } from "./committedDrawing.ts";

@@ -1,9 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { labelBox, overlap } from "../../../src/sheets/drawings/lettering.ts";
+import { ThreadRule } from "../../../src/sheets/drawings/rule/ThreadRule.tsx";
+import {
+  type RuledThreads,
+  type RuleRow,
+  threadRuleLayout,
+} from "../../../src/sheets/drawings/rule/threadRuleLayout.ts";
 import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
-import { ThreadRule } from "../../../src/sheets/drawings/ThreadRule.tsx";
-import { type RuledThreads, type RuleRow, threadRuleLayout } from "../../../src/sheets/drawings/threadRuleLayout.ts";
 import { expectCommitted } from "./committedDrawing.ts";
 import { expectInside } from "./drawnPoints.ts";
 

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Box, type Label, labelBox, overlap } from "../../../src/sheets/drawings/lettering.ts";
-import { crossings } from "../../../src/sheets/drawings/markRows.ts";
 import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
-import { WindowBar } from "../../../src/sheets/drawings/WindowBar.tsx";
-import { WindowsCompared } from "../../../src/sheets/drawings/WindowsCompared.tsx";
-import { type WindowLayout, windowLayout } from "../../../src/sheets/drawings/windowLayout.ts";
-import type { WindowProps } from "../../../src/sheets/drawings/windowProps.ts";
+import { crossings } from "../../../src/sheets/drawings/window/markRows.ts";
+import { WindowBar } from "../../../src/sheets/drawings/window/WindowBar.tsx";
+import { WindowsCompared } from "../../../src/sheets/drawings/window/WindowsCompared.tsx";
+import { type WindowLayout, windowLayout } from "../../../src/sheets/drawings/window/windowLayout.ts";
+import type { WindowProps } from "../../../src/sheets/drawings/window/windowProps.ts";
 import { anyWindow } from "./arbitraries.ts";
 import { expectCommitted } from "./committedDrawing.ts";
 import { expectInside } from "./drawnPoints.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { portSection } from "../../../src/mechanics/joint/section.ts";
-import { portLines, windowLines } from "../../../src/sheets/drawings/WindowLine.ts";
+import { portLines, windowLines } from "../../../src/sheets/drawings/window/WindowLine.ts";
 import { anySection, anyWindow } from "./arbitraries.ts";
 import { expectCommitted } from "./committedDrawing.ts";
 import { healthy, hurt, longerPlug, mostlyUnknown, withSealant } from "./exampleSections.ts";

@@ -1,8 +1,8 @@
-import { hatching, path, type XY } from "./hatch.ts";
-import { Lettering } from "./LetteringBlock.tsx";
-import { rounded } from "./lettering.ts";
+import { hatching, path, type XY } from "../hatch.ts";
+import { Lettering } from "../LetteringBlock.tsx";
+import { rounded } from "../lettering.ts";
+import { viewBox } from "../section/PortSection.tsx";
 import { type GaugedLevel, type LevelGaugeLayout, levelGaugeLayout } from "./levelGaugeLayout.ts";
-import { viewBox } from "./PortSection.tsx";
 
 /** The level beside its round hole on a hook rule: lip, allowance, oil line, and the millilitres to the next mark. */
 export function LevelGauge(level: GaugedLevel) {

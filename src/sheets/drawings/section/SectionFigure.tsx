@@ -1,6 +1,6 @@
-import type { Insert, PortSection } from "../../mechanics/joint/section.ts";
-import type { DrawnTurn, Outline } from "../../mechanics/joint/sectionOutline.ts";
-import { brokenEdge, hatching, path, type XY } from "./hatch.ts";
+import type { Insert, PortSection } from "../../../mechanics/joint/section.ts";
+import type { DrawnTurn, Outline } from "../../../mechanics/joint/sectionOutline.ts";
+import { brokenEdge, hatching, path, type XY } from "../hatch.ts";
 import { wallDrawn } from "./sectionLayout.ts";
 
 /** What the figure of one half of a section is drawn with. */

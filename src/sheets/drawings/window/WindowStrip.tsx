@@ -1,6 +1,6 @@
-import { hatching, path, type XY } from "./hatch.ts";
-import { Lettering } from "./LetteringBlock.tsx";
-import { atLeast, atMost, type Label, rounded } from "./lettering.ts";
+import { hatching, path, type XY } from "../hatch.ts";
+import { Lettering } from "../LetteringBlock.tsx";
+import { atLeast, atMost, type Label, rounded } from "../lettering.ts";
 import { torqueAxis } from "./torqueAxis.ts";
 import type { WindowProps } from "./windowProps.ts";
 import { windowInWords } from "./windowWords.ts";

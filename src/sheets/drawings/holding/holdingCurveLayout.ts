@@ -1,6 +1,6 @@
-import type { HeldCurve } from "../../mechanics/service/heldCurve.ts";
+import type { HeldCurve } from "../../../mechanics/service/heldCurve.ts";
+import { ascent, type Box, inWhole, type Label, lineHeight, textWidth, wrapped } from "../lettering.ts";
 import { type FallLabel, fallLabels } from "./holdingFallLabels.ts";
-import { ascent, type Box, inWhole, type Label, lineHeight, textWidth, wrapped } from "./lettering.ts";
 
 /** Where everything of a holding curve lies, in millimetres of the sheet. */
 export type HoldingCurveLayout = {

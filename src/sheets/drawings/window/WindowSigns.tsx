@@ -1,6 +1,6 @@
-import { path, type XY } from "./hatch.ts";
-import { Lettering } from "./LetteringBlock.tsx";
-import { type Box, rounded } from "./lettering.ts";
+import { path, type XY } from "../hatch.ts";
+import { Lettering } from "../LetteringBlock.tsx";
+import { type Box, rounded } from "../lettering.ts";
 import { signRadius } from "./markRows.ts";
 import type { WindowLayout } from "./windowLayout.ts";
 import type { MarkKind } from "./windowMarks.ts";

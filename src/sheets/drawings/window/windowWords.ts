@@ -1,4 +1,4 @@
-import { atLeast, atMost, inWhole } from "./lettering.ts";
+import { atLeast, atMost, inWhole } from "../lettering.ts";
 import type { WindowProps } from "./windowProps.ts";
 
 /** A torque window in words, for those who hear it. */

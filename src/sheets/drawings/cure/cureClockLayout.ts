@@ -1,9 +1,9 @@
-import type { CureClocks } from "../../mechanics/cure/clocks.ts";
-import type { Quantity } from "../../mechanics/quantity/quantity.ts";
-import { valueIn } from "../../mechanics/quantity/quantity.ts";
-import { h } from "../../mechanics/quantity/unit.ts";
-import type { Box, Label } from "./lettering.ts";
-import { torqueAxis } from "./torqueAxis.ts";
+import type { CureClocks } from "../../../mechanics/cure/clocks.ts";
+import type { Quantity } from "../../../mechanics/quantity/quantity.ts";
+import { valueIn } from "../../../mechanics/quantity/quantity.ts";
+import { h } from "../../../mechanics/quantity/unit.ts";
+import type { Box, Label } from "../lettering.ts";
+import { torqueAxis } from "../window/torqueAxis.ts";
 
 /** Where everything of a cure clock lies; one unit is one pixel of a telephone 360 wide. */
 export type CureClockLayout = {

@@ -1,7 +1,7 @@
-import { sectionInWords } from "./drawingWords.ts";
-import { path } from "./hatch.ts";
-import { Lettering, LetteringBlock } from "./LetteringBlock.tsx";
-import { rounded } from "./lettering.ts";
+import { sectionInWords } from "../drawingWords.ts";
+import { path } from "../hatch.ts";
+import { Lettering, LetteringBlock } from "../LetteringBlock.tsx";
+import { rounded } from "../lettering.ts";
 import { Arrow, placed, TurnsBracket, viewBox } from "./PortSection.tsx";
 import { SectionFigure } from "./SectionFigure.tsx";
 import { type Captioned, type Half, type PairLayout, pairLayout } from "./sideBySide.ts";

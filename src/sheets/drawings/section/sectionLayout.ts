@@ -1,8 +1,8 @@
-import type { PortSection, SectionDimension } from "../../mechanics/joint/section.ts";
-import { type Block, blockHeight, blockOf, shifted } from "./block.ts";
-import { closureText, dimensionName, lengthText, notesOf } from "./drawingWords.ts";
-import { ascent, type Box, type Label, lineHeight, shortened, textWidth, wrapped } from "./lettering.ts";
-import { pushedApart } from "./pushedApart.ts";
+import type { PortSection, SectionDimension } from "../../../mechanics/joint/section.ts";
+import { type Block, blockHeight, blockOf, shifted } from "../block.ts";
+import { closureText, dimensionName, lengthText, notesOf } from "../drawingWords.ts";
+import { ascent, type Box, type Label, lineHeight, shortened, textWidth, wrapped } from "../lettering.ts";
+import { pushedApart } from "../pushedApart.ts";
 import { type Bracket, bracketsOf, letterWithin } from "./turnBrackets.ts";
 
 /** A dimension with its line at `x` between two depths; its lettering stands at `block`. */

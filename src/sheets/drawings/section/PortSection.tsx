@@ -1,8 +1,8 @@
-import type { PortSection as Section } from "../../mechanics/joint/section.ts";
-import { sectionInWords } from "./drawingWords.ts";
-import { path } from "./hatch.ts";
-import { Lettering, LetteringBlock } from "./LetteringBlock.tsx";
-import { type Box, rounded } from "./lettering.ts";
+import type { PortSection as Section } from "../../../mechanics/joint/section.ts";
+import { sectionInWords } from "../drawingWords.ts";
+import { path } from "../hatch.ts";
+import { Lettering, LetteringBlock } from "../LetteringBlock.tsx";
+import { type Box, rounded } from "../lettering.ts";
 import { SectionFigure } from "./SectionFigure.tsx";
 import { type DimensionLine, type SectionLayout, sectionLayout } from "./sectionLayout.ts";
 import type { Bracket } from "./turnBrackets.ts";

@@ -1,7 +1,7 @@
-import type { PortSection as Section } from "../../mechanics/joint/section.ts";
-import { sectionInWords } from "./drawingWords.ts";
-import { path } from "./hatch.ts";
-import type { Box } from "./lettering.ts";
+import type { PortSection as Section } from "../../../mechanics/joint/section.ts";
+import { sectionInWords } from "../drawingWords.ts";
+import { path } from "../hatch.ts";
+import type { Box } from "../lettering.ts";
 import { placed, viewBox } from "./PortSection.tsx";
 import { SectionFigure } from "./SectionFigure.tsx";
 import { halfWidth, headTopOf } from "./sectionLayout.ts";

@@ -1,9 +1,9 @@
-import type { CureClocks } from "../../mechanics/cure/clocks.ts";
+import type { CureClocks } from "../../../mechanics/cure/clocks.ts";
+import { hatching, path, type XY } from "../hatch.ts";
+import { Lettering, LetteringBlock } from "../LetteringBlock.tsx";
+import { labelBox } from "../lettering.ts";
+import { placed, viewBox } from "../section/PortSection.tsx";
 import { type CureClockLayout, cureClockLayout } from "./cureClockLayout.ts";
-import { hatching, path, type XY } from "./hatch.ts";
-import { Lettering, LetteringBlock } from "./LetteringBlock.tsx";
-import { labelBox } from "./lettering.ts";
-import { placed, viewBox } from "./PortSection.tsx";
 
 type Props = {
   readonly clocks: CureClocks;

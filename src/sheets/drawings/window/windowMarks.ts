@@ -1,4 +1,4 @@
-import { atLeast, atMost, inTenths, inWhole, shortened } from "./lettering.ts";
+import { atLeast, atMost, inTenths, inWhole, shortened } from "../lettering.ts";
 import type { Mark } from "./markRows.ts";
 import type { TorqueAxis } from "./torqueAxis.ts";
 import type { WindowProps } from "./windowProps.ts";

@@ -1,8 +1,8 @@
-import { hatching, path } from "./hatch.ts";
-import { Lettering } from "./LetteringBlock.tsx";
-import { rounded } from "./lettering.ts";
+import { hatching, path } from "../hatch.ts";
+import { Lettering } from "../LetteringBlock.tsx";
+import { rounded } from "../lettering.ts";
+import { viewBox } from "../section/PortSection.tsx";
 import { type FannedLimit, limitFanLayout } from "./limitFanLayout.ts";
-import { viewBox } from "./PortSection.tsx";
 
 /** Levels read on the way, and the fan in which the level may reach its limit: act on its near edge. */
 export function LimitFan(limit: FannedLimit) {

@@ -1,9 +1,9 @@
 import { Fragment } from "preact";
-import { hatching, path, type XY } from "./hatch.ts";
-import { Lettering } from "./LetteringBlock.tsx";
-import { type Box, type Label, labelBox, rounded } from "./lettering.ts";
+import { hatching, path, type XY } from "../hatch.ts";
+import { Lettering } from "../LetteringBlock.tsx";
+import { type Box, type Label, labelBox, rounded } from "../lettering.ts";
+import { placed, viewBox } from "../section/PortSection.tsx";
 import type { PlacedMark } from "./markRows.ts";
-import { placed, viewBox } from "./PortSection.tsx";
 import { Flag, Sign, WrenchBracket } from "./WindowSigns.tsx";
 import type { Edge } from "./windowEdges.ts";
 import { type WindowLayout, windowLayout } from "./windowLayout.ts";

@@ -1,4 +1,4 @@
-import { ascent, type Box, inWhole, type Label, lineHeight, shortened, textWidth, wrapped } from "./lettering.ts";
+import { ascent, type Box, inWhole, type Label, lineHeight, shortened, textWidth, wrapped } from "../lettering.ts";
 import { type PlacedMark, placedInRows } from "./markRows.ts";
 import { type TorqueAxis, torqueAxis } from "./torqueAxis.ts";
 import { crossedEdges, type Edge, facingEdges } from "./windowEdges.ts";

@@ -1,4 +1,4 @@
-import { ascent, type Box, type Label, lineHeight, overlap, shortened, textWidth } from "./lettering.ts";
+import { ascent, type Box, type Label, lineHeight, overlap, shortened, textWidth } from "../lettering.ts";
 
 /** Something to be lettered under (or over) a place on an axis. */
 export type Mark<Id extends string> = {

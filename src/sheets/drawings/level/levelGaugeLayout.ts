@@ -1,5 +1,5 @@
-import type { XY } from "./hatch.ts";
-import { inWhole, type Label, textWidth } from "./lettering.ts";
+import type { XY } from "../hatch.ts";
+import { inWhole, type Label, textWidth } from "../lettering.ts";
 
 /** A level against the lower lip of its hole (negative below it), the lowest allowed, and what a millimetre holds. */
 export type GaugedLevel = {

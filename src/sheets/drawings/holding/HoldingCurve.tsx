@@ -1,9 +1,9 @@
-import type { HeldCurve, HeldFall, HeldLevel } from "../../mechanics/service/heldCurve.ts";
-import { hatching, path, type XY } from "./hatch.ts";
+import type { HeldCurve, HeldFall, HeldLevel } from "../../../mechanics/service/heldCurve.ts";
+import { hatching, path, type XY } from "../hatch.ts";
+import { Lettering, LetteringBlock } from "../LetteringBlock.tsx";
+import { inWhole, labelBox, rounded } from "../lettering.ts";
+import { placed, viewBox } from "../section/PortSection.tsx";
 import { type HoldingCurveLayout, holdingCurveLayout } from "./holdingCurveLayout.ts";
-import { Lettering, LetteringBlock } from "./LetteringBlock.tsx";
-import { inWhole, labelBox, rounded } from "./lettering.ts";
-import { placed, viewBox } from "./PortSection.tsx";
 
 /** What still holds over the days: a step curve with its band, and how many are watched under the axis. */
 export function HoldingCurve({ curve, caption }: { readonly curve: HeldCurve; readonly caption: string }) {

@@ -1,7 +1,7 @@
-import { earlyFigure, lateFigure } from "../words/distanceFigures.ts";
-import type { XY } from "./hatch.ts";
-import { inWhole, type Label, textWidth } from "./lettering.ts";
-import { torqueAxis } from "./torqueAxis.ts";
+import { earlyFigure, lateFigure } from "../../words/distanceFigures.ts";
+import type { XY } from "../hatch.ts";
+import { inWhole, type Label, textWidth } from "../lettering.ts";
+import { torqueAxis } from "../window/torqueAxis.ts";
 
 /** Levels read on the way, and where the line through them reaches its limit; null where the readings do not tell. */
 export type FannedLimit = {

@@ -1,5 +1,5 @@
-import type { HeldFall } from "../../mechanics/service/heldCurve.ts";
-import { ascent, type Box, inWhole, type Label, lineHeight, textWidth } from "./lettering.ts";
+import type { HeldFall } from "../../../mechanics/service/heldCurve.ts";
+import { ascent, type Box, inWhole, type Label, lineHeight, textWidth } from "../lettering.ts";
 
 /** The name of a fall between two checks; `ground` is what it is lettered on. */
 export type FallLabel = { readonly ground: "paper" | "casting"; readonly label: Label };

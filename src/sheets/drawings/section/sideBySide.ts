@@ -1,7 +1,7 @@
-import type { PortSection } from "../../mechanics/joint/section.ts";
-import { type Block, blockHeight, blockOf } from "./block.ts";
-import { closureText, lengthText } from "./drawingWords.ts";
-import { ascent, type Box, type Label, lineHeight, wrapped } from "./lettering.ts";
+import type { PortSection } from "../../../mechanics/joint/section.ts";
+import { type Block, blockHeight, blockOf } from "../block.ts";
+import { closureText, lengthText } from "../drawingWords.ts";
+import { ascent, type Box, type Label, lineHeight, wrapped } from "../lettering.ts";
 import { halfWidth, headTopOf, threadHeight, wallDrawn } from "./sectionLayout.ts";
 import { type Bracket, bracketsOf } from "./turnBrackets.ts";
 

@@ -1,7 +1,7 @@
-import { path } from "./hatch.ts";
-import { Lettering } from "./LetteringBlock.tsx";
-import { inTenths, rounded } from "./lettering.ts";
-import { viewBox } from "./PortSection.tsx";
+import { path } from "../hatch.ts";
+import { Lettering } from "../LetteringBlock.tsx";
+import { inTenths, rounded } from "../lettering.ts";
+import { viewBox } from "../section/PortSection.tsx";
 import { type RuledThreads, type RuleRow, threadRuleLayout } from "./threadRuleLayout.ts";
 
 /** The likeliest threads laid along a steel rule from a crest at 0: where the last crest would lie, and where it was read. */

@@ -1,7 +1,7 @@
-import type { HoleTurn } from "../../mechanics/joint/port.ts";
-import type { PortSection } from "../../mechanics/joint/section.ts";
-import { closureText, dimensionName, lengthText, notesOf, stateWord } from "./drawingWords.ts";
-import { inTenths, inWhole } from "./lettering.ts";
+import type { HoleTurn } from "../../../mechanics/joint/port.ts";
+import type { PortSection } from "../../../mechanics/joint/section.ts";
+import { closureText, dimensionName, lengthText, notesOf, stateWord } from "../drawingWords.ts";
+import { inTenths, inWhole } from "../lettering.ts";
 import { torqueAxis } from "./torqueAxis.ts";
 import { torquesOf } from "./windowLayout.ts";
 import { edgeFigures, type MarkKind, windowMarks } from "./windowMarks.ts";

@@ -1,9 +1,9 @@
-import type { HoleTurn } from "../../mechanics/joint/port.ts";
-import type { PortSection } from "../../mechanics/joint/section.ts";
-import { type Block, blockHeight, blockOf } from "./block.ts";
-import { stateWord } from "./drawingWords.ts";
-import { ascent, inTenths, type Label, lineHeight, textWidth } from "./lettering.ts";
-import { pushedApart } from "./pushedApart.ts";
+import type { HoleTurn } from "../../../mechanics/joint/port.ts";
+import type { PortSection } from "../../../mechanics/joint/section.ts";
+import { type Block, blockHeight, blockOf } from "../block.ts";
+import { stateWord } from "../drawingWords.ts";
+import { ascent, inTenths, type Label, lineHeight, textWidth } from "../lettering.ts";
+import { pushedApart } from "../pushedApart.ts";
 
 /** The bracket over the turns of one state; its lettering stands at `block`. */
 export type Bracket = { readonly band: HoleTurn; readonly x: number; readonly block: Block };

@@ -1,4 +1,4 @@
-import { type Label, textWidth } from "./lettering.ts";
+import { type Label, textWidth } from "../lettering.ts";
 
 /**
  * An edge of the window: its line runs from `head` over the bar to `foot` on it. In an empty window the two lines cross.

@@ -1,6 +1,6 @@
-import { path } from "./hatch.ts";
-import { type Box, rounded } from "./lettering.ts";
-import { placed, viewBox } from "./PortSection.tsx";
+import { path } from "../hatch.ts";
+import { type Box, rounded } from "../lettering.ts";
+import { placed, viewBox } from "../section/PortSection.tsx";
 import { WindowFigure } from "./WindowBar.tsx";
 import { torquesOf, type WindowLayout, windowLayout } from "./windowLayout.ts";
 import type { WindowProps } from "./windowProps.ts";

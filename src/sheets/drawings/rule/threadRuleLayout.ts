@@ -1,7 +1,7 @@
-import type { CandidateThread } from "../../mechanics/threads/namingCandidates.ts";
-import { ridgeOutline } from "../../mechanics/threads/ridgeOutline.ts";
-import { brokenEdge, type XY } from "./hatch.ts";
-import { inTenths, type Label, textWidth } from "./lettering.ts";
+import type { CandidateThread } from "../../../mechanics/threads/namingCandidates.ts";
+import { ridgeOutline } from "../../../mechanics/threads/ridgeOutline.ts";
+import { brokenEdge, type XY } from "../hatch.ts";
+import { inTenths, type Label, textWidth } from "../lettering.ts";
 
 /** Threads laid along a steel rule, 0 on a crest. */
 export type RuledThreads = {
