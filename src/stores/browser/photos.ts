@@ -1,5 +1,5 @@
 import { StoreTrouble } from "../../journal/storeTrouble.ts";
-import type { OpenTables, Writing } from "./tables.ts";
+import type { OpenTables, PhotoState, Writing } from "./tables.ts";
 
 /**
  * Photos in a browser by the SHA-256 of their bytes. One is kept as soon as it is taken; it is to be sent once an entry of this
@@ -17,8 +17,6 @@ export type BrowserPhotos = {
   /** Drops one that was taken and that no entry names. */
   drop(name: string): Promise<void>;
 };
-
-export type PhotoState = "taken" | "to send" | "at workshop";
 
 export function browserPhotos(open: OpenTables): BrowserPhotos {
   const { database, read, written } = open;

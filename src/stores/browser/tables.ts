@@ -3,7 +3,9 @@ import type { Entry } from "../../journal/entry.ts";
 import type { DeviceId, JobId, OwnerId } from "../../journal/facts/ids.ts";
 import type { OwnerCard } from "../../journal/ownerCards.ts";
 import { browserTroubleOf } from "./browserTrouble.ts";
-import type { PhotoState } from "./photos.ts";
+
+/** Where a photo stands: no entry names it yet, one does and the workshop lacks it, the workshop has it. */
+export type PhotoState = "taken" | "to send" | "at workshop";
 
 /** Entries are added to their store and never put there again: a browser refuses to add what is there. */
 export interface Tables extends DBSchema {
