@@ -53,7 +53,7 @@ function row(scene: string, results: readonly PhotoResult[]): string[] {
   const certain = results.filter(({ verdict }) => verdict === "certain");
   const right = (all: readonly PhotoResult[]): number => all.filter((it) => it.named === it.designation).length;
   const errors = (all: readonly PhotoResult[]): number[] => all.map(({ error }) => Math.abs(error ?? 0));
-  const good = errors(answered.filter(({ reasons }) => reasons.length === 0));
+  const good = errors(answered.filter(({ grade }) => grade === "good"));
   const percent = (x: number): string => (100 * x).toFixed(2);
   const times = results.map(({ time_ms }) => time_ms);
   return [
@@ -74,12 +74,32 @@ function share(x: number, n: number): string {
   return `${x} of ${n} (${Math.floor(100 * low)} to ${Math.ceil(100 * high)} %)`;
 }
 
-function lineOf({ scene, seed, designation, surface, verdict, named, error, reasons, time_ms }: PhotoResult): string {
+function lineOf({
+  scene,
+  seed,
+  designation,
+  surface,
+  verdict,
+  grade,
+  named,
+  error,
+  reasons,
+  time_ms,
+}: PhotoResult): string {
   const off = error === null ? "" : `${(100 * error).toFixed(2)} %`;
   const wrong = named !== null && named !== designation ? `WRONG: ${named}` : "";
-  return [scene, seed, designation, surface, verdict, off, wrong, reasons.join("; "), `${time_ms.toFixed(0)} ms`].join(
-    ", ",
-  );
+  return [
+    scene,
+    seed,
+    designation,
+    surface,
+    verdict,
+    grade ?? "",
+    off,
+    wrong,
+    reasons.join("; "),
+    `${time_ms.toFixed(0)} ms`,
+  ].join(", ");
 }
 
 /** Time and greatest memory of one photo of twelve megapixels in a process of its own. */

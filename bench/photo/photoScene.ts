@@ -13,6 +13,8 @@ export type PhotoResult = {
   readonly designation: string;
   readonly surface: string;
   readonly verdict: PhotoAnswer["verdict"];
+  /** What the reading is worth; null where another photo was asked for. */
+  readonly grade: "good" | "fair" | null;
   readonly reasons: readonly string[];
   /** The name put first; null where another photo was asked for. */
   readonly named: string | null;
@@ -39,6 +41,7 @@ export async function photoResult(scene: SceneName, seed: number, assisted: bool
     designation,
     surface: shown.surface.name,
     verdict: answer.verdict,
+    grade: told?.grade ?? null,
     reasons: answer.reasons,
     named: told?.naming.candidates[0]?.designation ?? null,
     error: told && valueIn(mm, told.pitch) / read_mm / (pitch_mm / outside_mm) - 1,

@@ -9,7 +9,7 @@ import { LEAST_TAPER } from "./crestLines.ts";
 import { type DrawnLine, foundThread, threadAlong } from "./foundThread.ts";
 import type { Photo } from "./photo.ts";
 import { obliquity, ratioUncertainty } from "./readingUncertainty.ts";
-import { type PhotoReason, readingGrade, readingReasons } from "./readingVerdict.ts";
+import { type PhotoGrade, type PhotoReason, readingGrade, readingReasons } from "./readingVerdict.ts";
 import type { ThreadReading } from "./threadReading.ts";
 
 /** What a photo of a plug says of its thread. */
@@ -17,6 +17,7 @@ export type PhotoAnswer = PhotoTold | PhotoAgain;
 
 export type PhotoTold = {
   readonly verdict: "certain" | "likely";
+  readonly grade: Exclude<PhotoGrade, "again">;
   /** P, with its standard uncertainty. */
   readonly pitch: Quantity;
   readonly evidence: readonly [ThreadEvidence, ThreadEvidence];
@@ -68,6 +69,7 @@ function photoAnswer(reading: ThreadReading, outside: CaliperReading): PhotoAnsw
   const tapers = Math.abs(reading.taper) > LEAST_TAPER;
   return {
     verdict: grade === "good" && !tapers && leads(naming, valueIn(mm, pitch), u) ? "certain" : "likely",
+    grade,
     pitch,
     evidence,
     naming,

@@ -18,7 +18,10 @@ export type PhotoReason =
   | "hardly repeats"
   | "finer than any thread";
 
-/** Good: nothing speaks against it. Fair: one thing does, beside what covers it. Neither: take another photo. */
+/**
+ * Good: nothing speaks against it and its pitch is uncertain by less than 2 %. Fair: one thing does, beside what covers it, or it is
+ * uncertain by less than 5 %. Neither: take another photo.
+ */
 export type PhotoGrade = "good" | "fair" | "again";
 
 /** Everything that speaks against a reading, in the order in which it would be put right. */
