@@ -8,7 +8,7 @@ import { type PhotoResult, photoResult } from "./photoScene.ts";
 
 /**
  * How often a rendered photo is answered, how often rightly, how far its pitch is off, and what it costs, scene by scene.
- * `npm run bench:photo -- --seeds 6001-6100` (those unless told; the reading was set on seeds 1 to 180 and 5001 to 5152), `--scene backlit` for
+ * `npm run bench:photo -- --seeds 6001-6100` (those unless told; the reading was set on seeds 1 to 180 and 5001 to 5152; 7001 to 7100 have been looked at), `--scene backlit` for
  * one scene, `--line` along a line drawn over the thread, `--each` for a line a photo.
  */
 const option = (name: string): string | undefined => process.argv[process.argv.indexOf(name) + 1];
