@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { documentOf, turnsleft, typed } from "./turnsleft.ts";
 
-const answer = (line: string, input = "") => documentOf(typed(`due ${line}`), input);
-const text = (line: string, input = ""): string => turnsleft(typed(`due ${line}`), input).stdout;
+const answer = (line: string, input?: string) => documentOf(typed(`due ${line}`), input);
+const text = (line: string, input?: string): string => turnsleft(typed(`due ${line}`), input).stdout;
 const service = '--last 2026-01-10 --at "84210 km" --now "87960 km" --today 2026-04-20';
 const list = (...rows: readonly string[]): string => `on,meter\n${rows.join("\n")}\n`;
 

@@ -2,13 +2,13 @@ import { describe, expect, test } from "vitest";
 import { agrees } from "../../published.ts";
 import { documentOf, turnsleft, typed } from "./turnsleft.ts";
 
-const answer = (line: string, input = "") => documentOf(typed(`leak ${line}`), input);
-const text = (line: string, input = ""): string => turnsleft(typed(`leak ${line}`), input).stdout;
+const answer = (line: string, input?: string) => documentOf(typed(`leak ${line}`), input);
+const text = (line: string, input?: string): string => turnsleft(typed(`leak ${line}`), input).stdout;
 const counted = '--drops 7 --in "10 min"';
 const whole = `${counted} --to-limit "8 mm" --per-mm "22 ml/mm" --breather free --signs none`;
 
 /** Exit 2, nothing on standard output, one line: the option, what was given, what is accepted. */
-function mistake(line: string, input = ""): string {
+function mistake(line: string, input?: string): string {
   const { status, stdout, stderr } = turnsleft(typed(`leak ${line}`), input);
   expect([status, stdout]).toEqual([2, ""]);
   expect(stderr).toMatch(/^turnsleft: [^\n]+: given [^\n]+; accepted: [^\n]+\n$/);

@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { agrees } from "../../published.ts";
 import { documentOf, turnsleft, typed } from "./turnsleft.ts";
 
-const answer = (line: string, input = "") => documentOf(typed(`leak ${line}`), input);
-const text = (line: string, input = ""): string => turnsleft(typed(`leak ${line}`), input).stdout;
+const answer = (line: string, input?: string) => documentOf(typed(`leak ${line}`), input);
+const text = (line: string, input?: string): string => turnsleft(typed(`leak ${line}`), input).stdout;
 const formulas = (line: string): readonly string[] =>
   answer(line).working.map((step: { formula: string }) => step.formula);
 

@@ -5,7 +5,7 @@ import { turnsleft, typed } from "./turnsleft.ts";
 const example = "examples/chain-case-level.json";
 
 /** Exit 2, nothing on standard output, one line on standard error: the field, what was given, what is accepted. */
-function mistake(options: readonly string[], input = ""): string {
+function mistake(options: readonly string[], input?: string): string {
   const { status, stdout, stderr } = turnsleft(options, input);
   expect([status, stdout]).toEqual([2, ""]);
   expect(stderr).toMatch(/^turnsleft: [^\n]+: given [^\n]+; accepted: [^\n]+\n$/);
