@@ -93,6 +93,10 @@ export type PlainCard = {
   readonly plates: readonly { readonly machine: string; readonly plate: string }[];
 };
 
+/** The port or the unit that a form is about; "" where it is about something else. */
+export const portOf = ({ about }: Pick<Around, "about">): string => (about.type === "port" ? about.port : "");
+export const unitOf = ({ about }: Pick<Around, "about">): string => (about.type === "unit" ? about.unit : "");
+
 /** What a form comes to: facts that are written together, or every problem in what was typed; a wanted field is given as "nothing". */
 export type ActRead =
   | { readonly ok: true; readonly facts: readonly Fact[]; readonly card: PlainCard | null }

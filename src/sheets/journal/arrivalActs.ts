@@ -1,15 +1,13 @@
 import { choice, measured } from "../sums/sumField.ts";
 import type { ArrivalActName } from "../words/actWords.ts";
 import { agreedCommon, measureFieldWords, orderedCommon } from "../words/measureActWords.ts";
-import { type Act, type Around, actForm, answerTo, dayIn, ownWords, saidYes, yesNo } from "./act.ts";
+import { type Act, actForm, answerTo, dayIn, ownWords, saidYes, unitOf, yesNo } from "./act.ts";
 import { dayField } from "./dayField.ts";
 import { meterFields, meterIn, meterTexts } from "./meterFields.ts";
 import { moneyField, moneyIn } from "./money.ts";
 
 const readBy = ["wire hook", "mirror", "finger", "finger, calibrated"] as const;
 const warmths = ["cold", "warm", "hot"] as const;
-
-const unit = ({ about }: Around): string => (about.type === "unit" ? about.unit : "");
 
 /** How the machine came, what was agreed on it, what was ordered for it, and what washed it out. */
 export const arrivalActs: Readonly<Record<ArrivalActName, Act>> = {
@@ -29,7 +27,7 @@ export const arrivalActs: Readonly<Record<ArrivalActName, Act>> = {
       it.want("belowLip", "read", "oil", "standsLevel");
       return {
         type: "LevelFound",
-        unit: unit(around),
+        unit: unitOf(around),
         belowLip: it.reading("belowLip"),
         how: it.chosen("read", readBy),
         oil: it.chosen("oil", warmths),
@@ -53,7 +51,7 @@ export const arrivalActs: Readonly<Record<ArrivalActName, Act>> = {
       it.want("poured", "caught");
       return {
         type: "UnitFlushed",
-        unit: unit(around),
+        unit: unitOf(around),
         poured: it.reading("poured"),
         caught: it.reading("caught"),
         words: it.text("words"),

@@ -2,7 +2,7 @@ import type { PortId } from "../../journal/facts/ids.ts";
 import { choice } from "../sums/sumField.ts";
 import type { Typed } from "../sums/typed.ts";
 import { afterFieldWords, commonCauses } from "../words/afterWords.ts";
-import { type Act, type ActForm, type Around, actForm, dayIn, type PlainFact } from "./act.ts";
+import { type Act, type ActForm, type Around, actForm, dayIn, type PlainFact, portOf } from "./act.ts";
 import { dayField } from "./dayField.ts";
 import { meterFields, meterIn, meterTexts } from "./meterFields.ts";
 import { moneyField, moneyIn } from "./money.ts";
@@ -52,7 +52,7 @@ function cameBackForm({ shop, today }: Around): ActForm {
 function cameBack(it: Typed, { sheet, about, now, today }: Around): PlainFact {
   it.want("how", "cause", "foundOn");
   const [foundAt, heldUntil] = [momentIn(it, "foundOn"), momentIn(it, "heldUntil")];
-  const port = about.type === "port" ? about.port : "";
+  const port = portOf({ about });
   const madeOn = sheet.ports[port as PortId]?.repairs.at(-1)?.at.slice(0, 10) ?? null;
   const foundOn = foundAt?.slice(0, 10);
   if (foundOn && foundOn > today) it.refuse("foundOn", `a day up to ${today}`);

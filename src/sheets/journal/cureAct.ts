@@ -9,7 +9,7 @@ import { choice } from "../sums/sumField.ts";
 import type { Typed } from "../sums/typed.ts";
 import { portFieldWords } from "../words/actWords.ts";
 import { cureChoiceWords, cureFieldWords, humidityOrFelt } from "../words/cureBenchWords.ts";
-import { type Act, type ActForm, type Around, actForm, type PlainFact } from "./act.ts";
+import { type Act, type ActForm, type Around, actForm, type PlainFact, portOf } from "./act.ts";
 
 /** A bead of silicone that was closed: both its clocks are frozen as they are shown now. */
 export const cureAct: Act = {
@@ -70,7 +70,7 @@ function cureBegan(it: Typed, { about, shop, now }: Around): PlainFact | null {
   const after = (hours: number): string => new Date(closedAt + hours * 3_600_000).toISOString();
   return {
     type: "CureBegan",
-    port: about.type === "port" ? about.port : "",
+    port: portOf({ about }),
     sealant,
     bead: it.reading("bead"),
     temperature: it.reading("temperature"),

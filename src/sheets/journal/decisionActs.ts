@@ -12,7 +12,7 @@ import {
   repairFieldWords,
   saidCommon,
 } from "../words/repairActWords.ts";
-import { type Act, type ActForm, type Around, actForm, dayIn, ownWords, type PlainFact } from "./act.ts";
+import { type Act, type ActForm, type Around, actForm, dayIn, ownWords, type PlainFact, portOf } from "./act.ts";
 import { dayField } from "./dayField.ts";
 import { portSheetOf, wayIn, waysOpen } from "./methodChoice.ts";
 import { moneyField, moneyIn } from "./money.ts";
@@ -36,7 +36,6 @@ export const decisionActs: Readonly<Record<DecisionActName, Act>> = {
   },
 };
 
-const port = ({ about }: Around): string => (about.type === "port" ? about.port : "");
 const withCurrency = (words: ActForm["words"], fields: readonly string[], { shop }: Around): ActForm["words"] => ({
   ...words,
   ...Object.fromEntries(
@@ -84,7 +83,7 @@ function offered(it: Typed, around: Around): PlainFact {
   });
   const place = places.indexOf(it.text("recommended") as (typeof places)[number]);
   if (place >= rows.length) it.want(`way${place + 1}`);
-  return { type: "OptionsOffered", port: port(around), rows, recommended: rows[place]?.id ?? null };
+  return { type: "OptionsOffered", port: portOf(around), rows, recommended: rows[place]?.id ?? null };
 }
 
 /** One price where only one was typed. */
@@ -135,7 +134,7 @@ function decidedForm(around: Around): ActForm {
 
 function decided(it: Typed, around: Around): PlainFact {
   it.want("decision", "said", "by");
-  const said = { port: port(around), words: it.text("said"), by: it.chosen("by", heardBy) };
+  const said = { port: portOf(around), words: it.text("said"), by: it.chosen("by", heardBy) };
   return { type: "OwnerDecided", ...said, decision: decisionIn(it) };
 }
 

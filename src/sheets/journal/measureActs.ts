@@ -3,9 +3,7 @@ import { materials } from "../../mechanics/tables/materials.ts";
 import { choice, measured } from "../sums/sumField.ts";
 import type { MeasureActName } from "../words/actWords.ts";
 import { measureFieldWords, readingWords, threadCommon } from "../words/measureActWords.ts";
-import { type Act, type Around, actForm, answerTo, ownWords, photosIn, photosText, saidYes, yesNo } from "./act.ts";
-
-const port = ({ about }: Around): string => (about.type === "port" ? about.port : "");
+import { type Act, actForm, answerTo, ownWords, photosIn, photosText, portOf, saidYes, yesNo } from "./act.ts";
 
 /** Lengths are read with the same few tools, in millimetres; turns have a form of their own. */
 const lengths = (Object.keys(readingKinds) as readonly ReadingName[]).filter((it) => readingKinds[it] === "length");
@@ -36,7 +34,7 @@ export const measureActs: Readonly<Record<MeasureActName, Act>> = {
       if (reading === "length over gaps" || reading === "travel for turns") it.want("over");
       return {
         type: "ReadingTaken",
-        port: port(around),
+        port: portOf(around),
         reading,
         value: it.reading("value"),
         how: it.chosen("how", tools),
@@ -75,7 +73,7 @@ export const measureActs: Readonly<Record<MeasureActName, Act>> = {
       it.want("thread", "how");
       return {
         type: "ThreadNamed",
-        port: port(around),
+        port: portOf(around),
         thread: it.text("thread"),
         how: it.text("how"),
         rival: it.text("rival"),
@@ -99,7 +97,7 @@ export const measureActs: Readonly<Record<MeasureActName, Act>> = {
       it.want("material", "how");
       return {
         type: "MaterialJudged",
-        port: port(around),
+        port: portOf(around),
         material: it.chosen("material", materials),
         how: it.text("how"),
       };
@@ -113,7 +111,7 @@ export const measureActs: Readonly<Record<MeasureActName, Act>> = {
       it.want("belongs");
       return {
         type: "PlugJudged",
-        port: port(around),
+        port: portOf(around),
         belongs: answerTo(it, "belongs"),
         words: it.text("words"),
         photos: photosIn(it),
@@ -140,7 +138,7 @@ export const measureActs: Readonly<Record<MeasureActName, Act>> = {
       it.want("wetness", "watched");
       return {
         type: "WetnessWatched",
-        port: port(around),
+        port: portOf(around),
         minutes: it.count("watched", 0, 1000),
         found: it.chosen("wetness", wetnesses),
         photos: photosIn(it),
@@ -169,7 +167,7 @@ export const measureActs: Readonly<Record<MeasureActName, Act>> = {
       it.want("from", "to", "minutes", "verdict");
       return {
         type: "PressureHeld",
-        port: port(around),
+        port: portOf(around),
         from: it.reading("from"),
         to: it.reading("to"),
         minutes: it.count("minutes", 0, 1000),

@@ -1,17 +1,6 @@
 import { choice, measured, type SumFields } from "../sums/sumField.ts";
 import { type PortActName, portFieldWords } from "../words/actWords.ts";
-import {
-  type Act,
-  type Around,
-  actForm,
-  answerTo,
-  dayIn,
-  ownWords,
-  photosIn,
-  photosText,
-  saidYes,
-  yesNo,
-} from "./act.ts";
+import { type Act, actForm, answerTo, dayIn, ownWords, photosIn, photosText, portOf, saidYes, yesNo } from "./act.ts";
 import { cureAct } from "./cureAct.ts";
 import { dayField } from "./dayField.ts";
 import { foundAct } from "./foundAct.ts";
@@ -29,8 +18,6 @@ const seldom = ["torque", "turned"];
 /** What is shown better than said. */
 const withPhotos: readonly PortActName[] = ["out", "turns", "dry"];
 
-const port = ({ about }: Around): string => (about.type === "port" ? about.port : "");
-
 /** What hands do at a port, one of these at a time. */
 export const portActs: Readonly<Record<PortActName, Act>> = {
   loose: act(
@@ -39,7 +26,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
     (it, around) => {
       const hard = it.chosen("hard", hardness);
       it.want("hard");
-      return hard && { type: "PortBrokenLoose", port: port(around), hard, torque: it.reading("torque") };
+      return hard && { type: "PortBrokenLoose", port: portOf(around), hard, torque: it.reading("torque") };
     },
     (fact) => (fact.type === "PortBrokenLoose" ? { hard: fact.hard, torque: fact.torque ?? "" } : null),
   ),
@@ -49,7 +36,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
     { words: ownWords },
     (it, around) => {
       it.want("words");
-      return { type: "PortWouldNotOpen", port: port(around), words: it.text("words") };
+      return { type: "PortWouldNotOpen", port: portOf(around), words: it.text("words") };
     },
     (fact) => (fact.type === "PortWouldNotOpen" ? { words: fact.words } : null),
   ),
@@ -57,7 +44,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
   out: act(
     "out",
     {},
-    (it, around) => ({ type: "PortOpened", port: port(around), photos: photosIn(it) }),
+    (it, around) => ({ type: "PortOpened", port: portOf(around), photos: photosIn(it) }),
     () => null,
   ),
 
@@ -66,7 +53,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
     { count: washerCount, words: ownWords },
     (it, around) => {
       it.want("count");
-      return { type: "WashersOut", port: port(around), count: it.count("count", 0, 9), words: it.text("words") };
+      return { type: "WashersOut", port: portOf(around), count: it.count("count", 0, 9), words: it.text("words") };
     },
     (fact) => (fact.type === "WashersOut" ? { count: String(fact.count), words: fact.words ?? "" } : null),
   ),
@@ -76,7 +63,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
     { count: washerCount, because: ownWords },
     (it, around) => {
       it.want("count");
-      return { type: "WashersIn", port: port(around), count: it.count("count", 0, 9), because: it.text("because") };
+      return { type: "WashersIn", port: portOf(around), count: it.count("count", 0, 9), because: it.text("because") };
     },
     (fact) => (fact.type === "WashersIn" ? { count: String(fact.count), because: fact.because ?? "" } : null),
   ),
@@ -92,7 +79,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
       it.want("turns", "counted");
       return {
         type: "ReadingTaken",
-        port: port(around),
+        port: portOf(around),
         reading: "left.turns",
         value: it.reading("turns") && it.text("turns"),
         how: it.chosen("counted", countedBy),
@@ -114,7 +101,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
   byHand: act(
     "byHand",
     {},
-    (_, around) => ({ type: "PortClosedByHand", port: port(around) }),
+    (_, around) => ({ type: "PortClosedByHand", port: portOf(around) }),
     () => null,
   ),
 
@@ -125,7 +112,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
     { at: measured("N·m", 1, "20"), turned: measured("°", 15, "90"), words: ownWords },
     (it, around) => ({
       type: "PortLetGo",
-      port: port(around),
+      port: portOf(around),
       at: it.reading("at"),
       turned: it.reading("turned"),
       words: it.text("words"),
@@ -141,7 +128,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
       it.want("dry", "after", "how");
       return {
         type: "PortDryChecked",
-        port: port(around),
+        port: portOf(around),
         dry: answerTo(it, "dry"),
         after: it.reading("after"),
         how: it.chosen("how", seenBy),
@@ -173,7 +160,7 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
     read: (it, around) => {
       it.want("by", "until");
       const until = dayIn(it, "until");
-      return { type: "PortHeldForNow", port: port(around), by: it.text("by"), until, words: it.text("words") };
+      return { type: "PortHeldForNow", port: portOf(around), by: it.text("by"), until, words: it.text("words") };
     },
     texts: (fact) =>
       fact.type === "PortHeldForNow" ? { by: fact.by, until: fact.until, words: fact.words ?? "" } : null,
@@ -182,21 +169,21 @@ export const portActs: Readonly<Record<PortActName, Act>> = {
   holdEnded: act(
     "holdEnded",
     { words: ownWords },
-    (it, around) => ({ type: "PortHoldEnded", port: port(around), words: it.text("words") }),
+    (it, around) => ({ type: "PortHoldEnded", port: portOf(around), words: it.text("words") }),
     (fact) => (fact.type === "PortHoldEnded" ? { words: fact.words ?? "" } : null),
   ),
 
   checked: act(
     "checked",
     { words: ownWords },
-    (it, around) => ({ type: "TorqueChecked", port: port(around), words: it.text("words") }),
+    (it, around) => ({ type: "TorqueChecked", port: portOf(around), words: it.text("words") }),
     (fact) => (fact.type === "TorqueChecked" ? { words: fact.words ?? "" } : null),
   ),
 
   closed: act(
     "closed",
     { words: ownWords },
-    (it, around) => ({ type: "PortFoundClosed", port: port(around), words: it.text("words") }),
+    (it, around) => ({ type: "PortFoundClosed", port: portOf(around), words: it.text("words") }),
     (fact) => (fact.type === "PortFoundClosed" ? { words: fact.words ?? "" } : null),
   ),
 };

@@ -6,7 +6,7 @@ import { choice } from "../sums/sumField.ts";
 import type { Typed } from "../sums/typed.ts";
 import { choiceWords, fieldWords } from "../words/fieldWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
-import { type Act, type ActForm, type Around, actForm, ownWords, type PlainFact } from "./act.ts";
+import { type Act, type ActForm, type Around, actForm, ownWords, type PlainFact, portOf } from "./act.ts";
 
 /**
  * The six questions before any number. What is left open was not answered, and that is never a "no"; what was answered before
@@ -83,8 +83,6 @@ function answered(it: Typed, around: Around): PlainFact {
 
 /** Asked only where the question before it was answered with "yes". */
 const further = ["pressureValue", "earlierMethod", "earlierCause"];
-
-const portOf = ({ about }: Around): string => (about.type === "port" ? about.port : "");
 
 const known = (around: Around): Answers => around.sheet.ports[portOf(around) as PortId]?.questions ?? {};
 

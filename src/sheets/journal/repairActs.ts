@@ -16,6 +16,7 @@ import {
   type PlainFact,
   photosIn,
   photosText,
+  portOf,
   saidYes,
   yesNo,
 } from "./act.ts";
@@ -23,8 +24,6 @@ import { isMakeDo } from "./asked.ts";
 import { dayField } from "./dayField.ts";
 import { portSheetOf, wayIn, waysOpen } from "./methodChoice.ts";
 import { tagAct } from "./tagAct.ts";
-
-const port = ({ about }: Around): string => (about.type === "port" ? about.port : "");
 
 /** What was prepared, cut, sealed and marked at a port. */
 export const repairActs: Readonly<Record<RepairActName, Act>> = {
@@ -40,7 +39,7 @@ export const repairActs: Readonly<Record<RepairActName, Act>> = {
       it.want("dry", "degreased");
       return {
         type: "PortPrepared",
-        port: port(around),
+        port: portOf(around),
         dry: answerTo(it, "dry"),
         degreased: answerTo(it, "degreased"),
         levelBelow: it.reading("levelBelow"),
@@ -73,7 +72,7 @@ export const repairActs: Readonly<Record<RepairActName, Act>> = {
       }),
     read: (it, around) => {
       it.want("warning");
-      return { type: "NextHandWarned", port: port(around), words: it.text("warning"), plate: it.text("plate") };
+      return { type: "NextHandWarned", port: portOf(around), words: it.text("warning"), plate: it.text("plate") };
     },
     texts: (fact) => (fact.type === "NextHandWarned" ? { warning: fact.words, plate: fact.plate ?? "" } : null),
   },
@@ -124,7 +123,7 @@ function repaired(it: Typed, around: Around): PlainFact {
   const chips = it.chosen("chips", chipsMade);
   return {
     type: "RepairMade",
-    port: port(around),
+    port: portOf(around),
     method,
     lasting: !makeDo,
     until: makeDo ? dayIn(it, "until") : null,

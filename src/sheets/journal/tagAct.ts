@@ -1,6 +1,16 @@
 import type { Typed } from "../sums/typed.ts";
 import { plainLine, repairFieldWords, tagBegins } from "../words/repairActWords.ts";
-import { type Act, type ActForm, type Around, actForm, ownWords, type PlainFact, photosIn, photosText } from "./act.ts";
+import {
+  type Act,
+  type ActForm,
+  type Around,
+  actForm,
+  ownWords,
+  type PlainFact,
+  photosIn,
+  photosText,
+  portOf,
+} from "./act.ts";
 import { portSheetOf } from "./methodChoice.ts";
 
 const lines = ["line1", "line2", "line3", "line4", "line5"] as const;
@@ -65,6 +75,5 @@ function tagged(it: Typed, around: Around): PlainFact {
     if (line !== null && !/^[ -~]{1,28}$/.test(line)) it.refuse(name, plainLine);
     return line === null ? [] : [line];
   });
-  const port = around.about.type === "port" ? around.about.port : "";
-  return { type: "PortTagged", port, lines: written, photos: photosIn(it) };
+  return { type: "PortTagged", port: portOf(around), lines: written, photos: photosIn(it) };
 }

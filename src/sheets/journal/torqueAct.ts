@@ -13,6 +13,7 @@ import {
   answerTo,
   ownWords,
   type PlainFact,
+  portOf,
   saidYes,
   startOf,
   yesNo,
@@ -27,7 +28,7 @@ export const torqueAct: Act = {
     it.want("set", "wrench", "clicked", "pulledBy");
     const fact: PlainFact = {
       type: "PortTorqued",
-      port: around.about.type === "port" ? around.about.port : "",
+      port: portOf(around),
       set: it.reading("set"),
       reached: it.reading("reached"),
       wrench:

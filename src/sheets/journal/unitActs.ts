@@ -1,7 +1,7 @@
 import type { UnitId } from "../../journal/facts/ids.ts";
 import { choice, measured, type SumField, type SumFields } from "../sums/sumField.ts";
 import { type UnitActName, unitFieldWords } from "../words/actWords.ts";
-import { type Act, type Around, actForm, answerTo, ownWords, saidYes, startOf, yesNo } from "./act.ts";
+import { type Act, type Around, actForm, answerTo, ownWords, saidYes, startOf, unitOf, yesNo } from "./act.ts";
 
 const volumeBy = ["jug", "meter pump", "60 ml syringe"] as const;
 const levelBy = ["wire hook", "mirror", "finger", "finger, calibrated"] as const;
@@ -15,11 +15,9 @@ const depth = { type: "number", unit: "mm", step: 0.5, start: "0", from: "anywhe
 /** Readings that an ordinary job does without. */
 const seldom = ["temperature", "colour"];
 
-const unit = ({ about }: Around): string => (about.type === "unit" ? about.unit : "");
-
 /** Litres whose stepper begins at what the unit should hold. */
 const litresOf = (around: Around): SumField => {
-  const expected = around.sheet.units[unit(around) as UnitId]?.is?.expected;
+  const expected = around.sheet.units[unitOf(around) as UnitId]?.is?.expected;
   return { ...litres, start: startOf(expected, "L", litres.start) };
 };
 
@@ -37,7 +35,7 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
     }),
     (it, around) => ({
       type: "UnitDrained",
-      unit: unit(around),
+      unit: unitOf(around),
       out: it.reading("out"),
       how: it.chosen("how", volumeBy),
       temperature: it.reading("temperature"),
@@ -72,7 +70,7 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
       const stocked = Object.values(around.shop.stock.fluids).find((fluid) => fluid.called === called);
       return {
         type: "UnitFilled",
-        unit: unit(around),
+        unit: unitOf(around),
         fluid: stocked?.fluid ?? noFluid,
         called,
         volume: it.reading("volume"),
@@ -99,7 +97,7 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
       it.want("right");
       return {
         type: "LevelChecked",
-        unit: unit(around),
+        unit: unitOf(around),
         right: answerTo(it, "right"),
         belowLip: it.reading("below"),
         how: it.chosen("how", levelBy),
@@ -124,7 +122,7 @@ export const unitActs: Readonly<Record<UnitActName, Act>> = {
     () => ({ out: measured("ml", 20, "60"), fell: measured("mm", 0.5, "5") }),
     (it, around) => {
       it.want("out");
-      return { type: "LevelDrawnDown", unit: unit(around), out: it.reading("out"), fell: it.reading("fell") };
+      return { type: "LevelDrawnDown", unit: unitOf(around), out: it.reading("out"), fell: it.reading("fell") };
     },
     (fact) => (fact.type === "LevelDrawnDown" ? { out: fact.out, fell: fact.fell ?? "" } : null),
   ),
