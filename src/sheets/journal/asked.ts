@@ -50,7 +50,7 @@ export function isMakeDo(method: string): boolean {
   return makeDos.includes(method);
 }
 
-/** Source: the list of what is refused as a make-do (job.md, 9.3), and what is only watched. */
+/** Those whose estimates end on a day (a test holds both together); a page that draws a form has no use for the estimates. */
 const makeDos: readonly string[] = [
   "lower torque",
   "sealant, no washer",

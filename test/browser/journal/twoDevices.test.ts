@@ -3,7 +3,7 @@ import { openToRead } from "../../../src/stores/dataFolder.ts";
 import { ran } from "../ran.ts";
 import { at, type Device, form, kept, log, pairedDevice, servedWorkshop, tap, write } from "./servedWorkshop.ts";
 
-/** Two hubs of one machine, one hand at each, as in the field without a network (job.md, demo job 0299). */
+/** Two hubs of one machine, one hand at each, as in the field without a network, on job 0299 of the invented workshop. */
 test("two devices that were apart, one draining and one tightening, show both once they meet again", async () => {
   const workshop = await servedWorkshop();
   const [jory, sefa] = [await pairedDevice(workshop), await pairedDevice(workshop)];

@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { type Fact, factSchema } from "../../../src/journal/facts/fact.ts";
 import { gates } from "../../../src/journal/job/gates.ts";
-import { remedyIds } from "../../../src/mechanics/remedies/method.ts";
+import { methodOf, remedyIds } from "../../../src/mechanics/remedies/method.ts";
+import { methodEstimates } from "../../../src/mechanics/tables/methodEstimates.ts";
 import { readAct } from "../../../src/sheets/journal/act.ts";
 import { actNamed, actOf, offered } from "../../../src/sheets/journal/acts.ts";
-import { isAsked } from "../../../src/sheets/journal/asked.ts";
+import { isAsked, isMakeDo } from "../../../src/sheets/journal/asked.ts";
 import { type ActName, actTitles } from "../../../src/sheets/words/actWords.ts";
 import { aroundJob } from "./aroundJob.ts";
 
@@ -295,4 +296,9 @@ test("everything that can be written has its tap, once", () => {
   // What is found belongs to a port and to the machine.
   expect(taps.filter((it, i) => taps.indexOf(it) !== i)).toEqual(["found"]);
   expect([...new Set(taps)].sort()).toEqual(Object.keys(actTitles).sort());
+});
+
+test.each(remedyIds)("%s never lasts where its estimate ends on a day, and only there", (id) => {
+  const { until_days } = methodEstimates[id === "lower torque" ? id : methodOf[id]];
+  expect(isMakeDo(id)).toBe(until_days !== null);
 });

@@ -166,7 +166,7 @@ describe("a port's passport", () => {
   });
 });
 
-/** The to-do of the demo day as job.md, section 8, tells it. */
+/** The to-do of the invented workshop's day, as it is told and not as it came out. */
 test("what falls due is the to-do of the day: a wrench, a belt, a caller, a bung, another wrench in 18 days, a call in 34", () => {
   const due = dueShown(sheets, workshop, "2026-11-25");
   const line = (part: string) => due.find(({ sentence }) => sentence.includes(part));
@@ -179,7 +179,7 @@ test("what falls due is the to-do of the day: a wrench, a belt, a caller, a bung
   for (const { sentence } of due) expect(sentence).not.toMatch(/undefined|null|NaN/);
 });
 
-/** "2 of 3 sealed ports came back; the true rate may be anywhere from 18 to 96 %", job.md, section 8. */
+/** "2 of 3 sealed ports came back; the true rate may be anywhere from 18 to 96 %", as it is told of the invented workshop. */
 test("what held tells the count first and then how little it says, with the causes that were named", () => {
   const sealed = heldShown(sheets).find(({ method }) => method.startsWith("No washer"));
   expect(sealed?.sentences[0]).toContain("2 of 3 came back");
