@@ -48,7 +48,6 @@ export function TurnsBracket(props: {
   const [a, b] = [band.from_mm + 0.12 * letter, band.to_mm - 0.12 * letter];
   const serif = x + side * 0.3 * letter;
   const ink = band.state === "gone" ? "ghost" : band.state === "beyond the plug" ? "edge line" : "heavy line";
-  const onPlug = block.box.y + block.box.height / 2 < section.tip_mm;
   return (
     <g>
       <path
@@ -60,7 +59,7 @@ export function TurnsBracket(props: {
           [serif, b],
         ])}
       />
-      <LetteringBlock block={block} ground={onPlug ? "steel" : "paper"} letter={letter} />
+      <LetteringBlock block={block} ground="steel" letter={letter} ends={section.tip_mm} />
     </g>
   );
 }
