@@ -31,19 +31,25 @@ export function separatingMeasurement(
   crestsSuspected: boolean,
 ): SeparatingMeasurement | null {
   const between = [a.designation, b.designation] as const;
-  // In order of handiness.
-  const ways: readonly SeparatingMeasurement[] = [
-    gaps(a, b, made, crestsSuspected),
-    ...(has(made, "outside diameter") ? [] : [outside(a, b)]),
-    ...(has(made, "taper") ? [] : [twoDiameters(a, b)]),
-    ...(has(made, "mesh") ? [] : [spin(a, b)]),
-    ...(has(made, "pitch gauge") ? [] : [pitchGauge(a, b)]),
-    ...(has(made, "bore") ? [] : [bore(a, b)]),
-  ].flatMap((it) => (it ? [{ ...it, between }] : []));
-  const enough = ways.find(({ wrong }) => wrong <= ENOUGH);
-  const best = ways.reduce<SeparatingMeasurement | null>((a, b) => (a === null || b.wrong < a.wrong ? b : a), null);
-  return enough ?? (best !== null && best.wrong < HARDLY_BETTER ? best : null);
+  let best: SeparatingMeasurement | null = null;
+  for (const { type, way } of ways) {
+    const found = type !== null && has(made, type) ? null : way(a, b, made, crestsSuspected);
+    if (!found || (best && best.wrong <= found.wrong)) continue;
+    best = { ...found, between };
+    if (best.wrong <= ENOUGH) return best;
+  }
+  return best !== null && best.wrong < HARDLY_BETTER ? best : null;
 }
+
+/** In order of handiness, each with the evidence that it would repeat. */
+const ways = [
+  { type: null, way: gaps },
+  { type: "outside diameter", way: outside },
+  { type: "taper", way: twoDiameters },
+  { type: "mesh", way: spin },
+  { type: "pitch gauge", way: pitchGauge },
+  { type: "bore", way: bore },
+] as const;
 
 /** Chances of naming the wrong one: at the odds we ask for, and where measuring would be no use. */
 const ENOUGH = 1 / (1 + namingJudgement.oddsToName);
