@@ -15,7 +15,9 @@ export function periodsAlong(
   halfWidths: readonly number[],
 ): readonly ThreadGuess[] {
   const step = Math.max(1, halfLength / 220);
-  const strip = straightened(photo, frame, -halfLength, halfLength, 1.15 * halfWidth, step);
+  const reach = 1.15 * halfWidth;
+  const across = Math.max(step, (2 * reach) / LINES);
+  const strip = straightened(photo, frame, { span: halfLength, reach, step, across });
   const [least, most] = [Math.max(2.6 * step, 0.03 * halfWidth), Math.min(0.9 * halfWidth, halfLength / 2)];
   const flat = strip.raw.map((plane) => repeating(strip, plane, 2 * most));
   const guesses = parts.flatMap(([from, to]) => {
@@ -32,6 +34,9 @@ export function periodsAlong(
     halfWidths.map((it) => ({ frame: movedFrame(frame, middle, 0, 0), period, halfWidth: it, halfLength: half })),
   );
 }
+
+/** Along so many lines a thread is looked for. */
+const LINES = 70;
 
 /** All of the axis, its halves, its thirds, from 0 to 1. */
 const parts: readonly (readonly [number, number])[] = [
@@ -68,7 +73,7 @@ function peaks(strip: Strip, flat: readonly Float32Array[], from: number, to: nu
   return found.sort((a, b) => b.score - a.score).slice(0, 2);
 }
 
-/** The power of the mean colour of some 70 rows under a Hann window, added, at every frequency up to half of a cycle a sample. */
+/** The power of the mean colour of the rows under a Hann window, added, at every frequency up to half of a cycle a sample. */
 function powerOf({ rows, columns }: Strip, flat: readonly Float32Array[], first: number, count: number): Float64Array {
   const size = 2 ** Math.max(5, Math.ceil(Math.log2(1.7 * count)));
   const transform = fourierTransform(size);
@@ -78,7 +83,6 @@ function powerOf({ rows, columns }: Strip, flat: readonly Float32Array[], first:
     { length: count },
     (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / count),
   );
-  const stride = Math.max(1, Math.floor(rows / 70));
   const fill = (line: Float64Array, row: number): void => {
     line.fill(0);
     if (row >= rows) return;
@@ -87,9 +91,9 @@ function powerOf({ rows, columns }: Strip, flat: readonly Float32Array[], first:
         line[i] = (line[i] as number) + (window[i] as number) * (plane[row * columns + first + i] as number);
   };
   // Two rows at a time, as real and imaginary part; what the two say of a frequency adds up over it and its mirror image.
-  for (let row = 0; row < rows; row += 2 * stride) {
+  for (let row = 0; row < rows; row += 2) {
     fill(re, row);
-    fill(im, row + stride);
+    fill(im, row + 1);
     transform(re, im, 0, 1);
     for (let k = 0; k <= size / 2; k++) {
       const mirrored = (size - k) % size;

@@ -1,8 +1,8 @@
-import { hannReference, lockedIn } from "./lockIn.ts";
+import { hannReference, lockedIn, wrapped } from "./lockIn.ts";
 import { rowsBetween, type Strip } from "./strip.ts";
 
 /**
- * The period over a part of a strip, from how the phase of every row runs on over lags of 0.6, 1.5 and 3 periods: the
+ * The period over a part of a strip, from how the phase of every row runs on over lags of 1/2, 3/2 and 3 periods: the
  * longer the lag, the finer, and each is taken only once the shorter one has said in which turn it lies.
  */
 export function coarsePeriod(
@@ -12,41 +12,41 @@ export function coarsePeriod(
   [from, to]: readonly [number, number],
   reach: number,
 ): number {
+  const length = Math.min(2 * period, Math.max(period, (to - from) / 2));
+  const hop = period / HOPS;
+  const count = Math.max(0, Math.floor((to - from - length) / hop + 1e-6) + 1);
+  const windows = Array.from({ length: count }, (_, i) =>
+    hannReference(strip, period, from + i * hop, from + i * hop + length),
+  );
+  const runsOn = lags.filter((lag) => lag < count).map((lag) => ({ lag, re: 0, im: 0 }));
+  const [re, im] = [new Float64Array(count), new Float64Array(count)];
+  const [first, last] = rowsBetween(strip, -reach, reach);
+  const stride = Math.max(1, Math.round(period / 10 / strip.across));
+  for (const plane of signal)
+    for (let row = first; row <= last; row += stride) {
+      windows.forEach((window, i) => {
+        [re[i], im[i]] = lockedIn(plane, row * strip.columns, window);
+      });
+      for (const sum of runsOn)
+        for (let here = 0, there = sum.lag; there < count; here++, there++) {
+          const [a, b] = [re[here] as number, im[here] as number];
+          const [c, d] = [re[there] as number, im[there] as number];
+          sum.re += a * c + b * d;
+          sum.im += a * d - b * c;
+        }
+    }
   let refined = period;
-  for (const lags of [0.6, 1.5, 3]) {
-    const lag = lags * refined;
-    if (to - from < lag + refined) break;
-    const found = fromPhases(strip, signal, refined, [from, to], reach, lag);
+  for (const sum of runsOn) {
+    const along = sum.lag * hop;
+    const expected = along / refined - along / period;
+    const turns = expected + wrapped(Math.atan2(sum.im, sum.re) / (2 * Math.PI) - expected);
+    const found = 1 / (1 / period + turns / along);
     if (Math.abs(found / period - 1) > 0.3) break;
     refined = found;
   }
   return refined;
 }
 
-function fromPhases(
-  strip: Strip,
-  signal: readonly Float32Array[],
-  period: number,
-  [from, to]: readonly [number, number],
-  reach: number,
-  lag: number,
-): number {
-  const window = Math.min(2 * period, to - from - lag);
-  const hop = Math.max(period / 4, (to - from - window - lag) / 24);
-  const pairs: (readonly [ReturnType<typeof hannReference>, ReturnType<typeof hannReference>])[] = [];
-  for (let s = from; s + window + lag <= to + 1e-6; s += hop)
-    pairs.push([hannReference(strip, period, s, s + window), hannReference(strip, period, s + lag, s + lag + window)]);
-  const [first, last] = rowsBetween(strip, -reach, reach);
-  const stride = Math.max(1, Math.round(period / 10 / strip.step));
-  let [re, im] = [0, 0];
-  for (const plane of signal)
-    for (let row = first; row <= last; row += stride)
-      for (const [here, there] of pairs) {
-        const [a, b] = lockedIn(plane, row * strip.columns, here);
-        const [c, d] = lockedIn(plane, row * strip.columns, there);
-        re += a * c + b * d;
-        im += a * d - b * c;
-      }
-  const turns = Math.atan2(im, re) / (2 * Math.PI);
-  return 1 / (1 / period + turns / lag);
-}
+/** Windows a period, and the lags in windows. */
+const HOPS = 2;
+const lags = [1, 3, 6] as const;

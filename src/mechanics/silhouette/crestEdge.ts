@@ -1,4 +1,4 @@
-import { type Complex, evenReference, lockedIn } from "./lockIn.ts";
+import type { Amplitudes } from "./amplitudes.ts";
 import { rowsBetween, type Strip } from "./strip.ts";
 
 /** Where, across a strip, the crests end on one side of one segment. */
@@ -14,49 +14,6 @@ export type CrestEdge = {
   /** The signal inside the crest line over the noise outside. */
   readonly overNoise: number;
 };
-
-/**
- * How strongly each row of a segment repeats, over all colours; below 0 where what one period has and what the next one
- * has cancel out, as noise does half of the time.
- */
-export type Amplitudes = { readonly s: number; readonly at: Float64Array };
-
-/**
- * From what periods that do not overlap have in common, not from what each has: the rim of a finger is loud in one of them
- * and absent from the next.
- */
-export function amplitudes(
-  strip: Strip,
-  signal: readonly Float32Array[],
-  period: number,
-  from: number,
-  to: number,
-): Amplitudes {
-  const halves = Math.max(2, Math.floor((2 * (to - from)) / period + 0.02));
-  const references = Array.from({ length: halves - 1 }, (_, i) =>
-    evenReference(strip, period, from + (i * period) / 2, from + (i / 2 + 1) * period),
-  );
-  const at = new Float64Array(strip.rows);
-  for (let row = 0; row < strip.rows; row++) {
-    let square = 0;
-    for (const plane of signal)
-      square += inCommon(references.map((reference) => lockedIn(plane, row * strip.columns, reference)));
-    at[row] = Math.sign(square) * Math.sqrt(Math.abs(square));
-  }
-  return { s: (from + to) / 2, at: smoothed(at) };
-}
-
-/** The mean product of the amplitudes of two windows, over all pairs that do not overlap; of one with itself where none do. */
-function inCommon(seen: readonly Complex[]): number {
-  let [sum, pairs] = [0, 0];
-  for (let i = 0; i < seen.length; i++)
-    for (let j = seen.length < 3 ? i : i + 2; j < seen.length; j++) {
-      const [[a, b], [c, d]] = [seen[i] as Complex, seen[j] as Complex];
-      sum += a * c + b * d;
-      pairs++;
-    }
-  return sum / pairs;
-}
 
 /**
  * The crest line of one side, where the periodic signal ends and not where a brightness does: shadows and gradients do
@@ -82,7 +39,7 @@ export function crestEdge(
     { share: 0.2, level: inner },
     { share: 0.22, level: peak },
   ].map(({ share, level }) => {
-    for (let d = farthest; d > nearest; d -= strip.step / 4) {
+    for (let d = farthest; d > nearest; d -= strip.across / 4) {
       const within = level(d);
       if (heard(within) && value(d) >= share * within)
         return { distance: d, within, soft: fallOff(value, d, within, period) };
@@ -143,12 +100,8 @@ function fallOff(value: (distance: number) => number, distance: number, within: 
   return (outer - inner) / period;
 }
 
-function smoothed(at: Float64Array): Float64Array {
-  return at.map((it, i) => 0.25 * (at[i - 1] ?? it) + 0.5 * it + 0.25 * (at[i + 1] ?? it));
-}
-
-function between({ x0, step }: Strip, at: Float64Array, x: number): number {
-  const place = Math.min(Math.max((x - x0) / step, 0), at.length - 1.001);
+function between({ x0, across }: Strip, at: Float64Array, x: number): number {
+  const place = Math.min(Math.max((x - x0) / across, 0), at.length - 1.001);
   const low = Math.floor(place);
   return (at[low] as number) + (place - low) * ((at[low + 1] as number) - (at[low] as number));
 }
@@ -157,13 +110,15 @@ function greatest(strip: Strip, at: Float64Array, nearest: number, farthest: num
   const [first, last] = rowsBetween(strip, -farthest, farthest);
   let most = 0;
   for (let row = first; row <= last; row++)
-    if (Math.abs(strip.x0 + row * strip.step) > nearest) most = Math.max(most, at[row] as number);
+    if (Math.abs(strip.x0 + row * strip.across) > nearest) most = Math.max(most, at[row] as number);
   return most;
 }
 
 /** The lower quartile of the rows farther out than the search goes, both sides together. */
 function noiseBeyond(strip: Strip, at: Float64Array, farthest: number): number {
-  const outside = Array.from(at, Math.abs).filter((_, row) => Math.abs(strip.x0 + row * strip.step) > farthest * 0.98);
-  outside.sort((a, b) => a - b);
+  const outside = at
+    .map(Math.abs)
+    .filter((_, row) => Math.abs(strip.x0 + row * strip.across) > farthest * 0.98)
+    .sort();
   return outside[Math.floor(outside.length / 4)] ?? 0;
 }

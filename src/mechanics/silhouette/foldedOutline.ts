@@ -1,5 +1,5 @@
 import { wrapped } from "./lockIn.ts";
-import { quantile } from "./robust.ts";
+import { medianOfFew, quantile } from "./robust.ts";
 import { rowsBetween, type Strip } from "./strip.ts";
 
 /** The outline of one side with all its turns laid over one another. */
@@ -23,39 +23,46 @@ export function foldedOutline(
   edge: number,
   [from, to]: readonly [number, number],
 ): FoldedOutline | null {
-  const { step } = strip;
+  const { across } = strip;
   const near = side > 0 ? edge - 0.95 * period : -edge - 0.45 * period;
   const far = side > 0 ? edge + 0.45 * period : -edge + 0.95 * period;
   const [first, last] = rowsBetween(strip, near, far);
   const rows = last - first + 1;
   if (rows < 6) return null;
   const folded = fold(strip, period, [first, last], [from, to]);
-  // Rows are counted from outside inward.
-  const at = (c: number, row: number, bin: number): number =>
-    folded[c]?.[(side > 0 ? rows - 1 - row : row) * BINS + bin] as number;
-  const outside = Math.max(2, Math.floor((0.25 * period) / step));
-  const background = [0, 1, 2].map((c) =>
-    quantile(
-      each(outside, (row, bin) => at(c, row, bin)),
-      0.5,
-    ),
-  );
-  const unlike = (row: number, bin: number): number =>
-    Math.hypot(...[0, 1, 2].map((c) => at(c, row, bin) - (background[c] as number)));
-  const noise = quantile(each(outside, unlike), 0.8);
-  const most = Array.from({ length: BINS }, (_, bin) =>
-    Math.max(...Array.from({ length: rows }, (_, r) => unlike(r, bin))),
-  );
+  const outside = Math.max(2, Math.floor((0.25 * period) / across));
+  const unlike = unlikeOutside(folded, rows, outside, side);
+  const noise = quantile(unlike.subarray(0, outside * BINS), 0.8);
+  const most = new Float64Array(BINS);
+  unlike.forEach((it, at) => {
+    most[at % BINS] = Math.max(most[at % BINS] as number, it);
+  });
   // One threshold for all: a bright flank does not move the outline of a dull one.
   const least = Math.max(8, 2.5 * noise, 0.4 * quantile(most, 0.3));
   if (quantile(most, 0.2) < least) return null;
-  const edges = most.map((_, bin) => {
+  const edges = Array.from(most, (_, bin) => {
+    const of = (row: number): number => unlike[row * BINS + bin] as number;
     let row = 0;
-    while (row < rows - 1 && unlike(row, bin) < least) row++;
-    const [here, before] = [unlike(row, bin), row > 0 ? unlike(row - 1, bin) : 0];
+    while (row < rows - 1 && of(row) < least) row++;
+    const [here, before] = [of(row), row > 0 ? of(row - 1) : 0];
     return row - (here > before ? Math.min(1, Math.max(0, (here - least) / (here - before))) : 0);
   });
-  return harmonic(edges, step / period);
+  return harmonic(edges, across / period);
+}
+
+/** How unlike the outermost rows each place of the folded rim is, over all colours, with the rows counted from outside inward. */
+function unlikeOutside(folded: readonly Float64Array[], rows: number, outside: number, side: -1 | 1): Float64Array {
+  const unlike = new Float64Array(rows * BINS);
+  for (const plane of folded) {
+    const from = (row: number): number => (side > 0 ? rows - 1 - row : row) * BINS;
+    const background = quantile(side > 0 ? plane.subarray(from(outside - 1)) : plane.subarray(0, outside * BINS), 0.5);
+    for (let row = 0; row < rows; row++)
+      for (let bin = 0; bin < BINS; bin++) {
+        const off = (plane[from(row) + bin] as number) - background;
+        unlike[row * BINS + bin] = (unlike[row * BINS + bin] as number) + off * off;
+      }
+  }
+  return unlike.map(Math.sqrt);
 }
 
 /** Phase of the crest, depth and swing of an outline whose `edges` are counted inward, one a bin. */
@@ -83,35 +90,33 @@ function fold(
   const low = Math.max(0, Math.ceil((from - s0) / step));
   const high = Math.min(columns - 1, Math.floor((to - s0) / step));
   const rows = last - first + 1;
-  const turnOf = (i: number): number => Math.floor((s0 + i * step) / period);
-  const [firstTurn, turns] = [turnOf(low), turnOf(high) - turnOf(low) + 1];
+  // Which sixteenth of which turn each sample belongs to.
+  const binOf = (i: number): number => Math.floor(((s0 + i * step) / period) * BINS);
+  const firstBin = BINS * Math.floor(binOf(low) / BINS);
+  const bins = Int32Array.from({ length: high - low + 1 }, (_, i) => binOf(low + i) - firstBin);
+  const turns = Math.floor((bins.at(-1) ?? 0) / BINS) + 1;
+  const counts = new Float64Array(turns * BINS);
+  for (const bin of bins) counts[bin] = (counts[bin] as number) + 1;
   return raw.map((plane) => {
-    const sums = new Float64Array(turns * rows * BINS);
-    const counts = new Float64Array(turns * BINS);
-    for (let i = low; i <= high; i++) {
-      const place = (s0 + i * step) / period;
-      const turn = Math.floor(place) - firstTurn;
-      const bin = Math.min(BINS - 1, Math.floor((place - Math.floor(place)) * BINS));
-      counts[turn * BINS + bin] = (counts[turn * BINS + bin] as number) + 1;
-      for (let row = 0; row < rows; row++) {
-        const to = (turn * rows + row) * BINS + bin;
-        sums[to] = (sums[to] as number) + (plane[(first + row) * columns + i] as number);
+    const sums = new Float64Array(rows * turns * BINS);
+    for (let row = 0; row < rows; row++) {
+      const [from, to] = [(first + row) * columns + low, row * turns * BINS];
+      for (let i = 0; i < bins.length; i++) {
+        const at = to + (bins[i] as number);
+        sums[at] = (sums[at] as number) + (plane[from + i] as number);
       }
     }
-    return Float64Array.from({ length: rows * BINS }, (_, at) => {
+    const medians = new Float64Array(rows * BINS);
+    const seen = new Float64Array(turns);
+    for (let at = 0; at < medians.length; at++) {
       const [row, bin] = [Math.floor(at / BINS), at % BINS];
-      const seen: number[] = [];
+      let count = 0;
       for (let turn = 0; turn < turns; turn++) {
-        const count = counts[turn * BINS + bin] as number;
-        if (count > 0) seen.push((sums[(turn * rows + row) * BINS + bin] as number) / count);
+        const samples = counts[turn * BINS + bin] as number;
+        if (samples > 0) seen[count++] = (sums[(row * turns + turn) * BINS + bin] as number) / samples;
       }
-      return quantile(seen, 0.5);
-    });
+      medians[at] = medianOfFew(seen, count);
+    }
+    return medians;
   });
-}
-
-function each(rows: number, value: (row: number, bin: number) => number): readonly number[] {
-  const values: number[] = [];
-  for (let row = 0; row < rows; row++) for (let bin = 0; bin < BINS; bin++) values.push(value(row, bin));
-  return values;
 }

@@ -1,4 +1,5 @@
 import { unlikeBackground } from "./background.ts";
+import { connectedFrom } from "./connected.ts";
 import type { Frame } from "./frame.ts";
 import type { Planes } from "./shrinking.ts";
 
@@ -10,7 +11,7 @@ export function standingOut(planes: Planes): readonly Standing[] {
   const unlike = unlikeBackground(planes);
   const threshold = otsu(unlike);
   return [threshold, threshold / 2].flatMap((least) =>
-    components(unlike, planes.width, planes.height, least)
+    components(unlike, planes.width, least)
       .slice(0, 2)
       .map((points) => standing(points, planes)),
   );
@@ -38,26 +39,14 @@ function otsu(values: Float32Array): number {
 }
 
 /** The connected regions above `least`, largest first, without specks. */
-function components(unlike: Float32Array, width: number, height: number, least: number): readonly Int32Array[] {
+function components(unlike: Float32Array, width: number, least: number): readonly Int32Array[] {
   const seen = new Uint8Array(unlike.length);
+  const room = new Int32Array(unlike.length);
   const found: Int32Array[] = [];
-  const waiting = new Int32Array(unlike.length);
   for (let start = 0; start < unlike.length; start++) {
     if (seen[start] || (unlike[start] as number) < least) continue;
-    let [done, count] = [0, 1];
-    waiting[0] = start;
-    seen[start] = 1;
-    while (done < count) {
-      const at = waiting[done++] as number;
-      const column = at % width;
-      const beside = [column > 0 ? at - 1 : -1, column < width - 1 ? at + 1 : -1, at - width, at + width];
-      for (const next of beside)
-        if (next >= 0 && next < width * height && !seen[next] && (unlike[next] as number) >= least) {
-          seen[next] = 1;
-          waiting[count++] = next;
-        }
-    }
-    if (count > 60) found.push(waiting.slice(0, count));
+    const region = connectedFrom(start, { values: unlike, width, least }, seen, room);
+    if (region.length > 60) found.push(region);
   }
   return found.sort((a, b) => b.length - a.length);
 }

@@ -114,9 +114,9 @@ function searching(photo: Photo) {
   const look = (guess: ThreadGuess): Rough | null => {
     if (tried.some((it) => alike(it, guess))) return null;
     tried.push(guess);
-    const first = firstLook(photo, guess);
+    const first = firstLook(photo, guess, narrower);
     if (!first) return null;
-    for (const share of narrower) {
+    for (const share of first.shares) {
       const begun = firstTraced(first, share);
       if (!begun) continue;
       if (seen.some((it) => sameTrace(begun, it, 0.06))) return null;

@@ -10,29 +10,15 @@ export type Reference = {
 };
 
 /** exp(-2 pi i s / period) under a Hann window from `from` to `to` along the strip. */
-export const hannReference = (strip: Strip, period: number, from: number, to: number): Reference =>
-  reference(strip, period, from, to, (share) => 0.5 - 0.5 * Math.cos(2 * Math.PI * share));
-
-/** The same with every sample counted alike: for whole periods. */
-export const evenReference = (strip: Strip, period: number, from: number, to: number): Reference =>
-  reference(strip, period, from, to, () => 1);
-
-function reference(
-  { s0, step, columns }: Strip,
-  period: number,
-  from: number,
-  to: number,
-  windowAt: (share: number) => number,
-): Reference {
+export function hannReference({ s0, step, columns }: Strip, period: number, from: number, to: number): Reference {
   const first = Math.max(0, Math.ceil((from - s0) / step));
   const last = Math.min(columns - 1, Math.floor((to - s0) / step));
   const count = Math.max(0, last - first + 1);
   const [cosine, sine] = [new Float64Array(count), new Float64Array(count)];
   let total = 0;
   for (let i = 0; i < count; i++) {
-    const s = s0 + (first + i) * step;
-    const window = windowAt((i + 0.5) / count);
-    const angle = (2 * Math.PI * s) / period;
+    const window = 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / count);
+    const angle = (2 * Math.PI * (s0 + (first + i) * step)) / period;
     cosine[i] = window * Math.cos(angle);
     sine[i] = -window * Math.sin(angle);
     total += window;

@@ -1,3 +1,4 @@
+import { connectedFrom } from "./connected.ts";
 import type { ThreadGuess } from "./frame.ts";
 import { quantiles } from "./robust.ts";
 import type { Planes } from "./shrinking.ts";
@@ -25,17 +26,8 @@ export function linesAround(planes: Planes, { x, y, kx, ky }: LinedPlace): Threa
   const [cosine, sine] = turning(kx, width);
   const [cosineDown, sineDown] = turning(ky, height);
   for (let row = 0; row < height; row++) {
-    const [cd, sd] = [cosineDown[row] as number, sineDown[row] as number];
-    const start = Math.floor(row / cell) * w;
-    for (let column = 0; column < width; column++) {
-      const at = row * width + column;
-      const value = (cut[at] as number) - (mean[at] as number);
-      const off = Math.min(70, Math.max(-70, value));
-      const [c, s] = [cosine[column] as number, sine[column] as number];
-      const to = start + ((column / cell) | 0);
-      re[to] = (re[to] as number) + off * (c * cd - s * sd);
-      im[to] = (im[to] as number) - off * (s * cd + c * sd);
-    }
+    const line = { start: row * width, width, cell, to: Math.floor(row / cell) * w };
+    demodulated(cut, mean, line, [cosine, sine, cosineDown[row] as number, sineDown[row] as number], re, im);
   }
   const reach = Math.max(1, Math.round((0.6 * period) / cell));
   const twice = (plane: Float32Array): Float32Array => boxBlurred(boxBlurred(plane, w, h, reach), w, h, reach);
@@ -45,6 +37,30 @@ export function linesAround(planes: Planes, { x, y, kx, ky }: LinedPlace): Threa
   if (points.length * cell * cell < 20) return null;
   const corner = [left + (cell - 1) / 2, top + (cell - 1) / 2] as const;
   return guessFrom(points, w, cell, corner, planes.scale, [kx * period, ky * period], period);
+}
+
+/** Adds a line of the picture, less its mean and times the wave that is asked for, to the cells that it lies in. */
+function demodulated(
+  cut: Float32Array,
+  mean: Float32Array,
+  {
+    start,
+    width,
+    cell,
+    to,
+  }: { readonly start: number; readonly width: number; readonly cell: number; readonly to: number },
+  [cosine, sine, c, s]: readonly [Float64Array, Float64Array, number, number],
+  re: Float32Array,
+  im: Float32Array,
+): void {
+  for (let column = 0; column < width; column++) {
+    const value = (cut[start + column] as number) - (mean[start + column] as number);
+    const off = Math.min(70, Math.max(-70, value));
+    const at = to + ((column / cell) | 0);
+    const [a, b] = [cosine[column] as number, sine[column] as number];
+    re[at] = (re[at] as number) + off * (a * c - b * s);
+    im[at] = (im[at] as number) - off * (b * c + a * s);
+  }
 }
 
 /** How far from a place, in pixels, the strongest point may lie. */
@@ -57,7 +73,7 @@ function turning(k: number, count: number): readonly [Float64Array, Float64Array
 }
 
 function guessFrom(
-  points: readonly number[],
+  points: Int32Array,
   width: number,
   cell: number,
   [left, top]: readonly [number, number],
@@ -86,28 +102,15 @@ function hangingTogether(
   height: number,
   [x, y]: readonly [number, number],
   near: number,
-): readonly number[] {
+): Int32Array {
   let [best, most] = [0, 0];
   for (let row = Math.max(0, Math.floor(y - near)); row < Math.min(height, y + near); row++)
     for (let column = Math.max(0, Math.floor(x - near)); column < Math.min(width, x + near); column++) {
       const at = row * width + column;
       if ((strength[at] as number) > most) [best, most] = [at, strength[at] as number];
     }
-  const seen = new Uint8Array(strength.length);
-  const points: number[] = [];
-  const waiting = [best];
-  seen[best] = 1;
-  for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
-    points.push(at);
-    const column = at % width;
-    const beside = [column > 0 ? at - 1 : -1, column < width - 1 ? at + 1 : -1, at - width, at + width];
-    for (const next of beside)
-      if (next >= 0 && next < strength.length && !seen[next] && (strength[next] as number) > 0.4 * most) {
-        seen[next] = 1;
-        waiting.push(next);
-      }
-  }
-  return points;
+  const above = { values: strength, width, least: 0.4 * most };
+  return connectedFrom(best, above, new Uint8Array(strength.length), new Int32Array(strength.length));
 }
 
 /** The mean over a square of `reach` to every side, cut off at the rim. */

@@ -13,6 +13,18 @@ export function quantiles(values: ArrayLike<number>, shares: readonly number[]):
   });
 }
 
+/** The median of the first `count` values, which are sorted in place by insertion: for a handful of them, many thousand times; 0 of none. */
+export function medianOfFew(values: Float64Array, count: number): number {
+  for (let i = 1; i < count; i++) {
+    const value = values[i] as number;
+    let at = i;
+    for (; at > 0 && (values[at - 1] as number) > value; at--) values[at] = values[at - 1] as number;
+    values[at] = value;
+  }
+  if (count === 0) return 0;
+  return ((values[(count - 1) >> 1] as number) + (values[count >> 1] as number)) / 2;
+}
+
 export type Line = { readonly at0: number; readonly slope: number; readonly rms: number; readonly slopeError: number };
 
 /**

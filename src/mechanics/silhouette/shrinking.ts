@@ -12,40 +12,58 @@ export type Planes = {
 /** The photo with its long side at most `longSide`, each pixel the mean of the area it covers. */
 export function shrunkPlanes(pixels: Pixels, longSide: number): Planes {
   const scale = Math.max(1, Math.max(pixels.width, pixels.height) / longSide);
-  const width = Math.max(1, Math.floor(pixels.width / scale));
-  const height = Math.max(1, Math.floor(pixels.height / scale));
-  const sums = new Float32Array(width * height * 3);
-  const shares = Float32Array.from({ length: pixels.width }, (_, x) => rowShare(x, scale) / scale);
-  const places = Int32Array.from({ length: pixels.width }, (_, x) => 3 * Math.floor(x / scale));
-  // With room for what falls beyond the last whole pixel.
-  const line = new Float32Array((Math.floor(pixels.width / scale) + 2) * 3);
+  const small = blackPlanes(
+    Math.max(1, Math.floor(pixels.width / scale)),
+    Math.max(1, Math.floor(pixels.height / scale)),
+    scale,
+  );
+  const covered = coveredBy(small.width, scale, pixels.width);
   for (let y = 0; y < pixels.height; y++) {
-    lineMeans(pixels, y, places, shares, 1 / scale, line);
-    const [first, share] = [Math.floor(y / scale), rowShare(y, scale)];
-    addLine(sums, first, width, height, line, share / scale);
-    if (share < 1) addLine(sums, first + 1, width, height, line, (1 - share) / scale);
+    const [row, share] = [Math.floor(y / scale), rowShare(y, scale)];
+    addLine(small, row, pixels, y, covered, share / (scale * scale));
+    if (share < 1) addLine(small, row + 1, pixels, y, covered, (1 - share) / (scale * scale));
   }
-  return planesOf(sums, width, height, scale);
+  return lit(small);
+}
+
+/** The pixels of a line that each small one covers: all from `first` to before `end`, of those two a share only. */
+type Covered = {
+  readonly first: Int32Array;
+  readonly end: Int32Array;
+  readonly ofFirst: Float64Array;
+  readonly ofEnd: Float64Array;
+};
+
+function coveredBy(count: number, scale: number, size: number): Covered {
+  const [first, end] = [new Int32Array(count), new Int32Array(count)];
+  const [ofFirst, ofEnd] = [new Float64Array(count), new Float64Array(count)];
+  for (let x = 0; x < count; x++) {
+    const [from, to] = [x * scale, Math.min((x + 1) * scale, size)];
+    first[x] = Math.floor(from);
+    end[x] = Math.floor(to);
+    ofFirst[x] = 1 - (from - Math.floor(from));
+    ofEnd[x] = to - Math.floor(to);
+  }
+  return { first, end, ofFirst, ofEnd };
 }
 
 /** The same from planes already shrunk, to half of the size. */
 export function halved({ width, height, scale, colours }: Planes): Planes {
-  const [w, h] = [width >> 1, height >> 1];
-  const sums = new Float32Array(w * h * 3);
-  for (let c = 0; c < 3; c++) {
+  const small = blackPlanes(width >> 1, height >> 1, 2 * scale);
+  small.colours.forEach((to, c) => {
     const plane = colours[c] as Float32Array;
-    for (let y = 0; y < h; y++)
-      for (let x = 0; x < w; x++) {
+    for (let y = 0; y < small.height; y++)
+      for (let x = 0; x < small.width; x++) {
         const at = 2 * y * width + 2 * x;
         const four =
           (plane[at] as number) +
           (plane[at + 1] as number) +
           (plane[at + width] as number) +
           (plane[at + width + 1] as number);
-        sums[(y * w + x) * 3 + c] = four / 4;
+        to[y * small.width + x] = four / 4;
       }
-  }
-  return planesOf(sums, w, h, 2 * scale);
+  });
+  return lit(small);
 }
 
 /** What of source row `y` falls into the row of the small picture that it begins in. */
@@ -54,55 +72,51 @@ function rowShare(y: number, scale: number): number {
   return Math.min(1, end - y);
 }
 
+/** Adds one source line to a row of the small picture, each of its whole pixels by that share. */
 function addLine(
-  sums: Float32Array,
+  { width, height, colours: [red, green, blue] }: Planes,
   row: number,
-  width: number,
-  height: number,
-  line: Float32Array,
-  weight: number,
+  { width: size, channels, bytes }: Pixels,
+  y: number,
+  { first, end, ofFirst, ofEnd }: Covered,
+  share: number,
 ): void {
   if (row >= height) return;
-  const start = row * width * 3;
-  for (let i = 0; i < width * 3; i++) sums[start + i] = (sums[start + i] as number) + weight * (line[i] as number);
-}
-
-/** The means of one source row: each pixel goes to its place by its share, and the rest of it to the next. */
-function lineMeans(
-  { width, channels, bytes }: Pixels,
-  y: number,
-  places: Int32Array,
-  shares: Float32Array,
-  whole: number,
-  line: Float32Array,
-): void {
-  line.fill(0);
-  let from = y * width * channels;
-  for (let x = 0; x < width; x++, from += channels) {
-    const to = places[x] as number;
-    const share = shares[x] as number;
-    const rest = whole - share;
-    const [r, g, b] = [bytes[from] as number, bytes[from + 1] as number, bytes[from + 2] as number];
-    line[to] = (line[to] as number) + share * r;
-    line[to + 1] = (line[to + 1] as number) + share * g;
-    line[to + 2] = (line[to + 2] as number) + share * b;
-    if (rest < 1e-6) continue;
-    line[to + 3] = (line[to + 3] as number) + rest * r;
-    line[to + 4] = (line[to + 4] as number) + rest * g;
-    line[to + 5] = (line[to + 5] as number) + rest * b;
+  const from = y * size * channels;
+  for (let x = 0; x < width; x++) {
+    let at = from + (first[x] as number) * channels;
+    const last = from + (end[x] as number) * channels;
+    const whole = ofFirst[x] as number;
+    let r = whole * (bytes[at] as number);
+    let g = whole * (bytes[at + 1] as number);
+    let b = whole * (bytes[at + 2] as number);
+    for (at += channels; at < last; at += channels) {
+      r += bytes[at] as number;
+      g += bytes[at + 1] as number;
+      b += bytes[at + 2] as number;
+    }
+    const rest = ofEnd[x] as number;
+    if (rest > 1e-6) {
+      r += rest * (bytes[last] as number);
+      g += rest * (bytes[last + 1] as number);
+      b += rest * (bytes[last + 2] as number);
+    }
+    const to = row * width + x;
+    red[to] = (red[to] as number) + r * share;
+    green[to] = (green[to] as number) + g * share;
+    blue[to] = (blue[to] as number) + b * share;
   }
 }
 
-function planesOf(sums: Float32Array, width: number, height: number, scale: number): Planes {
-  const count = width * height;
-  const colours = [new Float32Array(count), new Float32Array(count), new Float32Array(count)] as const;
-  const luminance = new Float32Array(count);
-  for (let i = 0; i < count; i++) {
-    const [r, g, b] = [sums[3 * i] as number, sums[3 * i + 1] as number, sums[3 * i + 2] as number];
-    colours[0][i] = r;
-    colours[1][i] = g;
-    colours[2][i] = b;
-    luminance[i] = 0.3 * r + 0.59 * g + 0.11 * b;
-  }
-  return { width, height, scale, colours, luminance };
+function blackPlanes(width: number, height: number, scale: number): Planes {
+  const plane = (): Float32Array => new Float32Array(width * height);
+  return { width, height, scale, colours: [plane(), plane(), plane()], luminance: plane() };
+}
+
+/** With the luminance of its colours. */
+function lit(planes: Planes): Planes {
+  const [red, green, blue] = planes.colours;
+  for (let i = 0; i < red.length; i++)
+    planes.luminance[i] = 0.3 * (red[i] as number) + 0.59 * (green[i] as number) + 0.11 * (blue[i] as number);
+  return planes;
 }

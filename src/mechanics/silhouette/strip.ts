@@ -3,25 +3,30 @@ import type { Photo } from "./photo.ts";
 import type { Rectangle } from "./pixels.ts";
 
 /**
- * A part of the photo laid straight: `rows` lines along the thread, the first at `x0` across, each of `columns` samples,
- * the first at `s0` along; all `step` pixels apart. `raw` are red, green and blue as they are.
+ * A part of the photo laid straight: `rows` lines along the thread, the first at `x0` across and `across` pixels apart, each
+ * of `columns` samples, the first at `s0` along and `step` pixels apart. `raw` are red, green and blue as they are.
  */
 export type Strip = {
   readonly frame: Frame;
   readonly rows: number;
   readonly columns: number;
   readonly step: number;
+  readonly across: number;
   readonly s0: number;
   readonly x0: number;
   readonly raw: readonly [Float32Array, Float32Array, Float32Array];
 };
 
-/** From `s0` to `s1` along and from -`reach` to `reach` across. Beyond the rim of the photo its last pixels go on. */
-export function straightened(photo: Photo, frame: Frame, s0: number, s1: number, reach: number, step: number): Strip {
-  const columns = Math.max(2, Math.floor((s1 - s0) / step) + 1);
-  const half = Math.max(1, Math.floor(reach / step));
+/** What of a photo is laid straight: up to `span` along and up to `reach` across from the middle of a frame, both ways, in pixels. */
+export type Laying = { readonly span: number; readonly reach: number; readonly step: number; readonly across?: number };
+
+/** A strip about the middle of a frame, its rows as far apart as its columns unless told. Beyond the rim of the photo its last pixels go on. */
+export function straightened(photo: Photo, frame: Frame, { span, reach, step, across = step }: Laying): Strip {
+  const s0 = -span;
+  const columns = Math.max(2, Math.floor((2 * span) / step) + 1);
+  const half = Math.max(1, Math.floor(reach / across));
   const rows = 2 * half + 1;
-  const x0 = -half * step;
+  const x0 = -half * across;
   const cut = photo.cut(around(photo, frame, [s0, s0 + (columns - 1) * step], -x0));
   const [r, g, b] = [0, 1, 2].map(() => new Float32Array(rows * columns)) as [Float32Array, Float32Array, Float32Array];
   const { bytes, channels, width, left, top } = cut;
@@ -29,7 +34,7 @@ export function straightened(photo: Photo, frame: Frame, s0: number, s1: number,
   const [along, down] = [step * frame.ux, step * frame.uy];
   const below = width * channels;
   for (let row = 0; row < rows; row++) {
-    const start = pointAt(frame, s0, x0 + row * step);
+    const start = pointAt(frame, s0, x0 + row * across);
     // The middle of pixel 0 lies at 0.5.
     const [startX, startY] = [start.x - left - 0.5, start.y - top - 0.5];
     const first = row * columns;
@@ -67,27 +72,36 @@ export function straightened(photo: Photo, frame: Frame, s0: number, s1: number,
         d * (bytes[onUnder + 2] as number);
     }
   }
-  return { frame, rows, columns, step, s0, x0, raw: [r, g, b] };
+  return { frame, rows, columns, step, across, s0, x0, raw: [r, g, b] };
 }
 
 /** The rows of a strip whose distance across lies from `from` to `to`. */
-export function rowsBetween({ rows, x0, step }: Strip, from: number, to: number): readonly [number, number] {
-  const first = Math.max(0, Math.ceil((from - x0) / step));
-  const last = Math.min(rows - 1, Math.floor((to - x0) / step));
+export function rowsBetween({ rows, x0, across }: Strip, from: number, to: number): readonly [number, number] {
+  const first = Math.max(0, Math.ceil((from - x0) / across));
+  const last = Math.min(rows - 1, Math.floor((to - x0) / across));
   return [first, last];
 }
 
 /** The middle rows of a strip, those within `reach`, and of its `signal`; seen in the same memory. */
 export function narrowed(strip: Strip, signal: readonly Float32Array[], reach: number) {
-  const half = Math.max(1, Math.floor(reach / strip.step));
+  const { frame, columns, step, across, s0 } = strip;
+  const half = Math.max(1, Math.floor(reach / across));
   const cut = (strip.rows - 1) / 2 - half;
   if (cut <= 0) return { strip, signal };
-  const within = (plane: Float32Array): Float32Array =>
-    plane.subarray(cut * strip.columns, (strip.rows - cut) * strip.columns);
+  const within = (plane: Float32Array): Float32Array => plane.subarray(cut * columns, (strip.rows - cut) * columns);
   const [r, g, b] = strip.raw;
   const rows = 2 * half + 1;
   return {
-    strip: { ...strip, rows, x0: -half * strip.step, raw: [within(r), within(g), within(b)] as const },
+    strip: {
+      frame,
+      rows,
+      columns,
+      step,
+      across,
+      s0,
+      x0: -half * across,
+      raw: [within(r), within(g), within(b)] as const,
+    },
     signal: signal.map(within),
   };
 }

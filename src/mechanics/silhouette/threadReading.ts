@@ -4,7 +4,7 @@ import { wrapped } from "./lockIn.ts";
 import { obliqueness } from "./obliqueness.ts";
 import { quantile } from "./robust.ts";
 import { sidePeriod } from "./sidePeriod.ts";
-import { repeating, type Strip } from "./strip.ts";
+import type { Strip } from "./strip.ts";
 import { bareRim } from "./threadedRegion.ts";
 import type { TracedThread } from "./tracedThread.ts";
 
@@ -72,8 +72,7 @@ export function threadReading({
   const found = (left.period * weigh(left) + right.period * weigh(right)) / weight;
   if (!(Math.abs(found / period - 1) < 0.12)) return null;
   const width_px = (lines.left + lines.right) / Math.hypot(1, lines.slope);
-  const luminance = repeating(strip, luminanceOf(strip), found);
-  const helix = obliqueness(strip, luminance, found, width_px / 2, [from, to]);
+  const helix = obliqueness(strip, signal, found, width_px / 2, [from, to]);
   const outlines = ([-1, 1] as const).map((side, i) =>
     foldedOutline(strip, found, side, side < 0 ? lines.left : lines.right, bare[i] ?? [from, to]),
   );
@@ -138,6 +137,3 @@ function crests(
     return pointAt(frame, s, crestAcross(lines, side, s - middle));
   });
 }
-
-const luminanceOf = ({ raw: [r, g, b] }: Strip): Float32Array =>
-  r.map((it, i) => 0.3 * it + 0.59 * (g[i] as number) + 0.11 * (b[i] as number));

@@ -15,16 +15,16 @@ export type LinedPlace = {
 export function linedPlaces(planes: Planes): readonly LinedPlace[] {
   const tiles = busyTiles(planes);
   const transform = fourierTransform(TILE);
-  const [re, im] = [new Float64Array(TILE * TILE), new Float64Array(TILE * TILE)];
+  const [re, im] = [new Float64Array(TILE * ROW), new Float64Array(TILE * ROW)];
   const places: LinedPlace[] = [];
   // Two tiles at a time, as real and imaginary part: the transform of a real picture is its own mirror image.
   for (let i = 0; i < tiles.length; i += 2) {
     const [one, other] = [tiles[i] as Tile, tiles[Math.min(i + 1, tiles.length - 1)] as Tile];
     windowed(planes, one, re);
     windowed(planes, other, im);
-    for (let row = 0; row < TILE; row++) transform(re, im, row * TILE, 1);
+    for (let row = 0; row < TILE; row++) transform(re, im, row * ROW, 1);
     // No wave of more cycles is asked for.
-    for (let k = -MOST_CYCLES - 1; k <= MOST_CYCLES + 1; k++) transform(re, im, (k + TILE) % TILE, TILE);
+    for (let k = -MOST_CYCLES - 1; k <= MOST_CYCLES + 1; k++) transform(re, im, (k + TILE) % TILE, ROW);
     for (const [tile, sign] of [[one, 1] as const, ...(one === other ? [] : [[other, -1] as const])]) {
       const peak = strongestWave(re, im, sign);
       if (peak) places.push({ x: tile.x + TILE / 2, y: tile.y + TILE / 2, ...peak });
@@ -40,6 +40,8 @@ export function linedPlaces(planes: Planes): readonly LinedPlace[] {
 }
 
 const TILE = 64;
+/** Rows lie a little farther apart than a power of 2, so that a column does not fall into few lines of the processor's memory. */
+const ROW = TILE + 4;
 const STRIDE = 20;
 const MOST_TILES = 260;
 const MOST_PLACES = 10;
@@ -107,7 +109,7 @@ function windowed({ width, luminance }: Planes, { x, y, mean }: Tile, to: Float6
     for (let dx = 0; dx < TILE; dx++) {
       const off = (luminance[(y + dy) * width + x + dx] as number) - mean;
       const cut = Math.min(70, Math.max(-70, off));
-      to[dy * TILE + dx] = cut * (hann[dy] as number) * (hann[dx] as number);
+      to[dy * ROW + dx] = cut * (hann[dy] as number) * (hann[dx] as number);
     }
 }
 
@@ -132,8 +134,8 @@ const waves: readonly Wave[] = Array.from({ length: SIDE * (MOST_CYCLES + 3) }, 
   return {
     kx,
     ky,
-    at: ((ky + TILE) % TILE) * TILE + ((kx + TILE) % TILE),
-    mirrored: ((TILE - ky) % TILE) * TILE + ((TILE - kx) % TILE),
+    at: ((ky + TILE) % TILE) * ROW + ((kx + TILE) % TILE),
+    mirrored: ((TILE - ky) % TILE) * ROW + ((TILE - kx) % TILE),
     place,
     // The rim of a head has all waves in it, the power of each falling with its square.
     weight: k < LEAST_CYCLES - 1 || k > MOST_CYCLES + 1 ? 0 : (k * k) / 4,

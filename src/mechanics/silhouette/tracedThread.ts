@@ -1,9 +1,10 @@
+import { amplitudes } from "./amplitudes.ts";
 import { coarsePeriod } from "./coarsePeriod.ts";
-import { amplitudes, type CrestEdge, crestEdge } from "./crestEdge.ts";
+import { type CrestEdge, crestEdge } from "./crestEdge.ts";
 import { type CrestLines, crestLines } from "./crestLines.ts";
 import { type Frame, movedFrame, type ThreadGuess } from "./frame.ts";
 import type { Photo } from "./photo.ts";
-import { narrowed, repeating, rowsBetween, type Strip, straightened } from "./strip.ts";
+import { type Laying, narrowed, repeating, rowsBetween, type Strip, straightened } from "./strip.ts";
 import { bareRim, type ThreadedRegion, threadedRegion } from "./threadedRegion.ts";
 
 /** A thread followed along its own axis: the strip it lies in, and in its frame its crest lines and its period. */
@@ -21,17 +22,43 @@ export type TracedThread = {
 };
 
 /** A guess with the part of the photo around it laid straight, coarsely: only to see whether there is anything. */
-export type FirstLook = { readonly guess: ThreadGuess; readonly laid: Laid };
+export type FirstLook = {
+  readonly guess: ThreadGuess;
+  readonly laid: Laid;
+  /** As what shares of its width the guess may repeat. */
+  readonly shares: readonly number[];
+};
 
 type Laid = { readonly strip: Strip; readonly signal: readonly Float32Array[] };
 
-/** Null where no thread can look like that guess. */
-export function firstLook(photo: Photo, guess: ThreadGuess): FirstLook | null {
+/**
+ * A guess looked at as it is and as what `narrower` shares of its width; null where no thread can look like it. A few lines are
+ * looked along first: most guesses do not even repeat.
+ */
+export function firstLook(photo: Photo, guess: ThreadGuess, narrower: readonly number[]): FirstLook | null {
   const { frame, period, halfWidth, halfLength } = guess;
   if (!possible(guess)) return null;
   const span = spanOf(photo, halfLength + Math.max(3 * period, 0.5 * halfLength));
-  return { guess, laid: laidOut(photo, frame, span, 1.6 * halfWidth + 0.9 * period, coarse(period), period) };
+  const step = coarse(period);
+  const reach = wide.turns * halfWidth;
+  const few = laidOut(photo, frame, { span, reach, step, across: Math.max(step, (2 * reach) / FEW) }, period);
+  const shares = narrower.filter((share) => repeats(few, period, share * halfWidth));
+  if (shares.length === 0) return null;
+  const laid = laidOut(photo, frame, { span, reach: 1.6 * halfWidth + 0.9 * period, step }, period);
+  return { guess, laid, shares };
 }
+
+/** So many lines tell what does not repeat, at a likeness a little below the one that is asked for. */
+const FEW = 32;
+const HARDLY = 0.05;
+
+function repeats({ strip, signal }: Laid, period: number, halfWidth: number): boolean {
+  const rows = rowsBetween(strip, -wide.turns * halfWidth, wide.turns * halfWidth);
+  const region = threadedRegion(strip, signal, period, rows);
+  return region !== null && longEnough(region, period) && region.similarity >= wide.leastSimilar - HARDLY;
+}
+
+const longEnough = ({ from, to }: ThreadedRegion, period: number): boolean => to - from >= 1.8 * period;
 
 /** The thread that a guess points at if it is only `share` as wide. Null where nothing repeats, or no crest line ends it on a side. */
 export function firstTraced({ guess, laid }: FirstLook, share: number): TracedThread | null {
@@ -74,7 +101,7 @@ function followed(
     if (!possible(at)) return null;
     const span = spanOf(photo, at.halfLength + 2.2 * period);
     traced = tracedOnce(
-      laidOut(photo, at.frame, span, 1.3 * at.halfWidth + 0.9 * period, stepOf(period), period),
+      laidOut(photo, at.frame, { span, reach: 1.3 * at.halfWidth + 0.9 * period, step: stepOf(period) }, period),
       at,
       narrow,
     );
@@ -97,8 +124,8 @@ function moved({ lines, region, period }: TracedThread, from: ThreadGuess): numb
 const coarse = (period: number): number => Math.max(1.4, period / 11);
 const spanOf = ({ width, height }: Photo, span: number): number => Math.min(span, Math.hypot(width, height));
 
-function laidOut(photo: Photo, frame: Frame, span: number, reach: number, step: number, period: number): Laid {
-  const strip = straightened(photo, frame, -span, span, reach, step);
+function laidOut(photo: Photo, frame: Frame, laying: Laying, period: number): Laid {
+  const strip = straightened(photo, frame, laying);
   return { strip, signal: strip.raw.map((plane) => repeating(strip, plane, period)) };
 }
 
@@ -130,7 +157,7 @@ function tracedOnce({ strip, signal }: Laid, guess: ThreadGuess, searched: Searc
     period,
     rowsBetween(strip, -searched.turns * halfWidth, searched.turns * halfWidth),
   );
-  if (!region || region.to - region.from < 1.8 * period || region.similarity < searched.leastSimilar) return null;
+  if (!region || !longEnough(region, period) || region.similarity < searched.leastSimilar) return null;
   const refined = coarsePeriod(strip, signal, period, [region.from, region.to], 1.08 * halfWidth);
   const again = Math.abs(refined / period - 1) > 0.02;
   const repeats = again ? strip.raw.map((plane) => repeating(strip, plane, refined)) : signal;
@@ -170,12 +197,14 @@ function segmentsAlong(
   const [from, to] = [region.from + 0.45 * period, region.to - 0.45 * period];
   const count = Math.min(6, Math.max(1, Math.floor((to - from) / (1.1 * period)) - 1));
   const length = (2 * (to - from)) / (count + 1);
-  return Array.from({ length: count }, (_, i) => {
+  const segments = Array.from({ length: count }, (_, i) => {
     const start = from + (i * length) / 2;
-    const rows = amplitudes(strip, signal, period, start, start + length);
-    const edges = ([-1, 1] as const).flatMap((side) => crestEdge(strip, rows, period, side, range) ?? []);
-    return { from: start, to: start + length, edges };
+    return { from: start, to: start + length };
   });
+  return amplitudes(strip, signal, period, segments).map((rows, i) => ({
+    ...(segments[i] as (typeof segments)[number]),
+    edges: ([-1, 1] as const).flatMap((side) => crestEdge(strip, rows, period, side, range) ?? []),
+  }));
 }
 
 /**
