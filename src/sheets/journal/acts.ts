@@ -5,6 +5,7 @@ import type { ActName, GroupName, PortActName, UnitActName } from "../words/actW
 import type { About, Act } from "./act.ts";
 import { afterActs } from "./afterActs.ts";
 import { arrivalActs } from "./arrivalActs.ts";
+import { bookActs } from "./bookActs.ts";
 import { callActs } from "./callActs.ts";
 import { decisionActs } from "./decisionActs.ts";
 import { machineActs } from "./machineActs.ts";
@@ -13,8 +14,10 @@ import { noticeActs } from "./noticeActs.ts";
 import { ownerActs } from "./ownerActs.ts";
 import { portActs } from "./portActs.ts";
 import { repairActs } from "./repairActs.ts";
+import { shelfActs } from "./shelfActs.ts";
 import { unitActs } from "./unitActs.ts";
 import { workshopActs } from "./workshopActs.ts";
+import { workshopTaps } from "./workshopTaps.ts";
 
 const acts: Readonly<Record<ActName, Act>> = {
   ...portActs,
@@ -29,6 +32,8 @@ const acts: Readonly<Record<ActName, Act>> = {
   ...noticeActs,
   ...afterActs,
   ...workshopActs,
+  ...shelfActs,
+  ...bookActs,
 };
 
 export const actNamed = (name: ActName): Act => acts[name];
@@ -70,11 +75,11 @@ const groups = {
       ...(["loose", "stuck", "out", "washersOut", "washersIn", "byHand", "torqued", "letGo", "dry"] as const),
       ...(["checked", "closed", "held", "holdEnded"] as const),
     ],
-    thread: ["found", "asked", "turns", "measured", "named", "material", "judged", "watched", "pressed"],
+    thread: ["found", "asked", "turns", "measured", "named", "material", "judged", "watched", "pressed", "figure"],
     repair: ["offered", "decided", "prepared", "repaired", "cure", "tagged", "warned"],
     after: ["cameBack"],
   },
-  unit: { fluid: ["drained", "filled", "level", "drawn", "levelFound", "flushed"] },
+  unit: { fluid: ["drained", "filled", "level", "drawn", "levelFound", "flushed", "laidDown"] },
   machine: {
     machine: [
       "found",
@@ -87,6 +92,7 @@ const groups = {
       "agreed",
       "meter",
       "ordered",
+      "costs",
       "left",
       "nearMiss",
       "done",
@@ -94,7 +100,7 @@ const groups = {
     owner: ["owner", "erased"],
     after: ["looked", "notReached", "planned"],
   },
-  workshop: {},
+  workshop: workshopTaps.more,
 } as const satisfies Readonly<Record<About["type"], { readonly [G in GroupName]?: readonly ActName[] }>>;
 
 export type Offered = {
@@ -125,7 +131,7 @@ function firstOf(about: About["type"], state: Parameters<typeof offered>[1]): re
       if (state === "enquiry") return ["answered", "open", "found", "note"];
       return state === "gone" ? [...groups.machine.after, "note"] : groups.machine.machine.slice(0, 5);
     case "workshop":
-      return ["open", "call", "person", "wrench"];
+      return workshopTaps.first;
     default:
       return about satisfies never;
   }

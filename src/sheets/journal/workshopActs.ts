@@ -6,6 +6,7 @@ import { type Act, type ActForm, type Around, actForm, dayIn, ownWords, type Pla
 import { another, isAnother } from "./asked.ts";
 import { callOf } from "./callActs.ts";
 import { meterFields, meterIn } from "./meterFields.ts";
+import { identity } from "./named.ts";
 import { layoutNames, unitOfLayout } from "./unitLayouts.ts";
 
 /** What is written down of the workshop itself, and how a job is opened. */
@@ -110,15 +111,4 @@ function machineMet(it: Typed, around: Around): readonly PlainFact[] {
     fill: it.text("fillThread"),
   });
   return [{ type: "MachineMet", machine, called, units: [unit] }];
-}
-
-/** An identity that a hand can still read: what it is called, and a few letters that nobody else draws. */
-function identity(called: string, { fresh }: Around): string {
-  const letters = called
-    .normalize("NFD")
-    .replaceAll(/[^A-Za-z0-9]+/g, "-")
-    .replaceAll(/^-|-$/g, "")
-    .toLowerCase()
-    .slice(0, 32);
-  return letters === "" ? `n-${fresh}` : `${letters}-${fresh}`;
 }

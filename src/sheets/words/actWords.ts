@@ -35,6 +35,9 @@ export type NoticeActName = "noticed" | "settled";
 /** What is written once the machine has gone. */
 export type AfterActName = "looked" | "notReached" | "planned" | "cameBack";
 export type WorkshopActName = "open" | "person" | "wrench";
+/** What comes to the shelf and goes from it, and what keeps tools and fingers true. */
+export type ShelfActName = "tube" | "drum" | "usedUp" | "calibrated" | "retired" | "finger";
+export type BookActName = "figure" | "laidDown" | "costs";
 export type ActName =
   | PortActName
   | UnitActName
@@ -47,7 +50,9 @@ export type ActName =
   | OwnerActName
   | NoticeActName
   | AfterActName
-  | WorkshopActName;
+  | WorkshopActName
+  | ShelfActName
+  | BookActName;
 
 /** The word on the tap, past tense: it is written down once it is done. */
 export const actTitles: Readonly<Record<ActName, string>> = {
@@ -108,6 +113,15 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   open: "Open a job",
   person: "Add a name",
   wrench: "Add a wrench",
+  tube: "Sealant bought",
+  drum: "Fluid bought",
+  usedUp: "Used up",
+  calibrated: "Wrench calibrated",
+  retired: "Tool put away",
+  finger: "Own finger measured",
+  figure: "Figure from a book",
+  laidDown: "Service laid down",
+  costs: "Costs settled",
 };
 
 /** What stands over the taps that lie behind the first ones. */
@@ -119,6 +133,8 @@ export const groupTitles = {
   machine: "Machine",
   owner: "Owner",
   after: "Afterwards",
+  shelf: "On the shelf",
+  tools: "Tools and fingers",
 } as const;
 export type GroupName = keyof typeof groupTitles;
 

@@ -142,6 +142,33 @@ test("a call begins a job of which nothing says that it may be started, and its 
   await expect.poll(() => said()).toContain("answered: do not drive: we fetch it");
 });
 
+test("what was bought and what a book says is asked for by its name from then on", async () => {
+  await page.goto(`${workshop.address}#/standing`);
+  const wall = page.getByRole("region", { name: "Workshop" });
+  await wall.locator("details.more > summary").click();
+  await expectLegible(page);
+  await wall.getByRole("button", { name: "Sealant bought" }).click();
+  await form(page).getByRole("textbox", { name: "Name on it" }).fill("Silicone, red");
+  await tap(page, "Who writes?", "Jory Anselm");
+  await expectLegible(page);
+  await write(page);
+  await form(page).waitFor({ state: "detached" });
+
+  await onJob("0412");
+  await open("Drain", "Figure from a book");
+  await form(page).getByRole("textbox", { name: "Torque" }).fill("31");
+  await form(page).getByRole("button", { name: "plate on it" }).click();
+  await tap(page, "Who writes?", "Jory Anselm");
+  await expectLegible(page);
+  await write(page);
+  await form(page).waitFor({ state: "detached" });
+  await open("Drain", "Torqued");
+  expect(await form(page).textContent()).toContain("31 N·m (plate on it)");
+  await form(page).getByRole("button", { name: "Not now" }).click();
+  await open("Drain", "Sealant closed");
+  expect(await form(page).getByRole("group", { name: "Which tube?" }).textContent()).toContain("Silicone, red");
+});
+
 test("an owner's card is put right at the lift and goes over, and is erased with the ports' history left whole", async () => {
   const cards = () => Number(/(\d+) owners' cards/.exec(ran("check", "--data", workshop.folder))?.[1]);
   await onJob("0412");

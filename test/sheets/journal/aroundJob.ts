@@ -4,7 +4,7 @@ import { project } from "../../../src/journal/projection.ts";
 import { shop } from "../../../src/journal/shop/shop.ts";
 import type { About, Around } from "../../../src/sheets/journal/act.ts";
 
-const written = (facts: readonly object[], job: string | null) =>
+export const written = (facts: readonly object[], job: string | null) =>
   facts.map((fact, i) => ({
     workshop: "w",
     device: "phone",

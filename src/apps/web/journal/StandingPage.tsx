@@ -1,6 +1,6 @@
 import { useSignal } from "@preact/signals";
-import type { ActName } from "../../../sheets/words/actWords.ts";
-import { actTitles } from "../../../sheets/words/actWords.ts";
+import { workshopTaps } from "../../../sheets/journal/workshopTaps.ts";
+import { type ActName, actTitles, type GroupName, groupTitles } from "../../../sheets/words/actWords.ts";
 import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
 import { ActSheet, type Opened } from "./ActSheet.tsx";
 import { BackupAge } from "./BackupAge.tsx";
@@ -29,11 +29,12 @@ export function StandingPage() {
   );
 }
 
-const acts: readonly ActName[] = ["open", "call", "person", "wrench"];
-
-/** What is written of the workshop itself: a job opened, a name, a wrench. */
+/** What is written of the workshop itself: a job opened, a name, what stands on the shelf. */
 function WorkshopPart() {
   const opened = useSignal<Opened | null>(null);
+  const open = (act: ActName): void => {
+    opened.value = { act, about: { type: "workshop" }, job: null, corrects: null, texts: {} };
+  };
   return (
     <section class="part" aria-labelledby="workshop">
       <h2 id="workshop" tabIndex={-1}>
@@ -51,23 +52,33 @@ function WorkshopPart() {
           }}
         />
       ) : (
-        <p class="row">
-          {acts.map((act) => (
-            <button
-              key={act}
-              type="button"
-              class="tap"
-              onClick={() => {
-                opened.value = { act, about: { type: "workshop" }, job: null, corrects: null, texts: {} };
-              }}
-            >
-              {actTitles[act]}
-            </button>
-          ))}
-        </p>
+        <>
+          <Taps acts={workshopTaps.first} open={open} />
+          <details class="fold more">
+            <summary>{words.more}</summary>
+            {(Object.entries(workshopTaps.more) as [GroupName, readonly ActName[]][]).map(([group, acts]) => (
+              <fieldset key={group} class="taps">
+                <legend>{groupTitles[group]}</legend>
+                <Taps acts={acts} open={open} />
+              </fieldset>
+            ))}
+          </details>
+        </>
       )}
       <PinSet />
       <BackupAge />
     </section>
+  );
+}
+
+function Taps({ acts, open }: { readonly acts: readonly ActName[]; readonly open: (act: ActName) => void }) {
+  return (
+    <p class="row">
+      {acts.map((act) => (
+        <button key={act} type="button" class="tap" onClick={() => open(act)}>
+          {actTitles[act]}
+        </button>
+      ))}
+    </p>
   );
 }

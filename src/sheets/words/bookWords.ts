@@ -1,0 +1,23 @@
+import type { FieldWords } from "./fieldWords.ts";
+
+/** How it is asked what a book says, what comes due when, and what it cost in the end. */
+export const bookFieldWords = {
+  source: { label: "Where does it stand?", hint: "So that the next one finds it." },
+  torque: { label: "Torque" },
+  surface: { label: "For which surface?" },
+  thread: { label: "Thread", hint: "As M20x1.5, G 1/2 or 3/4-16 UNF." },
+  volume: { label: "It holds" },
+  fluid: { label: "Which fluid?" },
+  everyDistance: { label: "Every so many kilometres" },
+  everyHours: { label: "Every so many running hours" },
+  everyMonths: { label: "Every so many months", hint: "Whichever comes first." },
+  amount: { label: "What did it come to?" },
+  borneBy: { label: "Who pays?" },
+  words: { label: "What was settled?" },
+} as const satisfies Readonly<Record<string, FieldWords>>;
+
+export const sourceCommon = ["the book", "plate on it", "its dealer, by telephone"];
+export const costsCommon = ["as offered", "as the workshop's own comeback", "shared, as agreed"];
+/** What a figure of a book has to say at least. */
+export const anyFigure = "a torque, a thread, a volume or a fluid: one of them at least";
+export const anyInterval = "a distance, hours or months: one of them at least";

@@ -1,0 +1,71 @@
+import { expect, test } from "vitest";
+import { factSchema } from "../../../src/journal/facts/fact.ts";
+import { readAct } from "../../../src/sheets/journal/act.ts";
+import { actNamed, actOf } from "../../../src/sheets/journal/acts.ts";
+import { aroundJob } from "./aroundJob.ts";
+
+const atPort = aroundJob({ type: "port", port: "chipper-drain" });
+const atUnit = aroundJob({ type: "unit", unit: "chipper-box" });
+const atMachine = aroundJob({ type: "machine" });
+
+test.each([
+  [
+    { torque: "35", source: "plate on it" },
+    { torque: "35 N·m", source: "plate on it" },
+  ],
+  [
+    { torque: "26 lbf·ft", source: "the book", surface: "dry", thread: "M20x1.5" },
+    { torque: "26 lbf·ft", source: "the book", surface: "dry", thread: "M20x1.5" },
+  ],
+  [
+    { volume: "1,8", fluid: "gear oil 75W-90", source: "the book" },
+    { volume: "1,8 L", fluid: "gear oil 75W-90", source: "the book" },
+  ],
+])("a figure of a book is kept as it stands there, at its port, with where it stands: %j", (texts, told) => {
+  const fact = { type: "BookFigureNoted", is: { figure: "figure-k3f7", port: "chipper-drain", ...told } };
+  expect(factSchema.parse(fact)).toEqual(fact);
+  expect(readAct(actNamed("figure"), texts, atPort)).toEqual({ ok: true, facts: [fact], card: null });
+});
+
+test.each([
+  [
+    "laidDown",
+    { everyDistance: "20000", everyMonths: "12", source: "the book" },
+    atUnit,
+    { type: "ServiceLaidDown", unit: "chipper-box", every: { distance: "20000 km", months: 12 }, source: "the book" },
+  ],
+  [
+    "laidDown",
+    { everyHours: "250", source: "plate on it" },
+    atUnit,
+    { type: "ServiceLaidDown", unit: "chipper-box", every: { hours: "250 h" }, source: "plate on it" },
+  ],
+  [
+    "costs",
+    { amount: "182,50", borneBy: "shared", words: "shared, as agreed" },
+    atMachine,
+    { type: "CostsSettled", words: "shared, as agreed", amount: 182.5, borneBy: "shared" },
+  ],
+] as const)(
+  "%s %j is the fact that the journal keeps, and is put right from its own texts",
+  (act, texts, around, fact) => {
+    expect(factSchema.parse(fact)).toEqual(fact);
+    expect(readAct(actNamed(act), texts, around)).toEqual({ ok: true, facts: [fact], card: null });
+    const found = actOf(fact as never);
+    expect(found?.act).toBe(act);
+    expect(readAct(actNamed(act), found?.texts ?? {}, { ...around, corrects: true })).toMatchObject({ facts: [fact] });
+  },
+);
+
+test.each([
+  ["figure", { torque: "35" }, ["source"]],
+  ["figure", { source: "the book" }, ["torque"]],
+  ["figure", { torque: "35 mm", source: "the book" }, ["torque"]],
+  ["laidDown", { source: "the book" }, ["everyDistance"]],
+  ["laidDown", { everyMonths: "0.5", source: "the book" }, ["everyMonths"]],
+  ["costs", { amount: "dear", borneBy: "owner", words: "as offered" }, ["amount"]],
+  ["costs", {}, ["amount", "borneBy", "words"]],
+] as const)("%s %j says what is wanted or cannot be read: %j", (act, texts, fields) => {
+  const read = readAct(actNamed(act), texts, atUnit);
+  expect(read.ok ? [] : read.problems.map(({ field }) => field)).toEqual(fields);
+});
