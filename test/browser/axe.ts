@@ -10,10 +10,10 @@ const more = { "color-contrast-enhanced": { enabled: true }, "target-size": { en
 
 /** What axe finds against the page as it stands: one line for each rule, with the first places. */
 export async function axeFindings(page: Page): Promise<readonly string[]> {
-  await page.evaluate(source);
+  if (await page.evaluate(() => !("axe" in globalThis))) await page.evaluate(source);
   const violations = await page.evaluate(async (rules) => {
     const { axe } = globalThis as unknown as { readonly axe: typeof import("axe-core") };
-    return (await axe.run(document, { rules })).violations;
+    return (await axe.run(document, { rules, resultTypes: ["violations"] })).violations;
   }, more);
   return violations.map(({ id, help, nodes }) => {
     const places = nodes

@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { describe, expect, test } from "vitest";
+import { afterAll, describe, expect, test } from "vitest";
 import { address, openedPage } from "../openedPage.ts";
 import { ran } from "../ran.ts";
 import {
@@ -10,9 +10,14 @@ import {
   pairedDevice,
   type ServedWorkshop,
   servedWorkshop,
+  startedWorkshop,
   tap,
   write,
 } from "./servedWorkshop.ts";
+
+// For all that leaves the others alone; who sets a PIN or shuts a device out has a workshop of its own.
+const shared = await startedWorkshop();
+afterAll(shared.close);
 
 async function onJob(workshop: ServedWorkshop, job: string) {
   const device = await pairedDevice(workshop);
@@ -25,7 +30,7 @@ const first = (page: Page) => log(page).first();
 
 describe("a shut gate", () => {
   test("says why, keeps what was typed, and no name opens the release of a machine with a plug by hand", async () => {
-    const workshop = await servedWorkshop();
+    const workshop = shared;
     const { page } = await onJob(workshop, "0413");
     const before = await log(page).count();
     await at(page, "Family car").getByRole("button", { name: "Released" }).click();
@@ -45,7 +50,7 @@ describe("a shut gate", () => {
   });
 
   test("opens by name and reason where it may: both are written in one breath", async () => {
-    const workshop = await servedWorkshop();
+    const workshop = shared;
     const { page } = await onJob(workshop, "0413");
     await at(page, "Sump drain").getByRole("button", { name: "Torqued" }).click();
     await form(page).getByRole("textbox", { name: "Set on the wrench" }).fill("34");
@@ -73,7 +78,7 @@ describe("a shut gate", () => {
 
 describe("what was written is put right, and never taken out", () => {
   test("a correction takes the place of an entry, a withdrawal takes it out of the picture; both stay in the log", async () => {
-    const workshop = await servedWorkshop();
+    const workshop = shared;
     const { page } = await onJob(workshop, "0412");
     await page.getByRole("button", { name: "Put an entry right" }).click();
     const torqued = log(page).filter({ hasText: "torqued, set 46 N·m" });
@@ -102,7 +107,7 @@ describe("what was written is put right, and never taken out", () => {
 });
 
 test("opened again after a dead battery, the same job stands there with the state of the machine on top", async () => {
-  const workshop = await servedWorkshop();
+  const workshop = shared;
   const { page, context } = await onJob(workshop, "0413");
   await page.close();
   const again = await context.newPage();
@@ -112,7 +117,7 @@ test("opened again after a dead battery, the same job stands there with the stat
 });
 
 test("two tabs of one device write one after the other, and each shows what the other wrote", async () => {
-  const workshop = await servedWorkshop();
+  const workshop = shared;
   const { page, context } = await onJob(workshop, "0413");
   const other = await context.newPage();
   await other.goto(page.url());
