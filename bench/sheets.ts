@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { DeviceId, JobId, PersonId, WorkshopId } from "../src/journal/facts/ids.ts";
-import { jobSheet } from "../src/journal/job/jobSheet.ts";
+import { jobSheet } from "../src/journal/job/jobProjection.ts";
 import { pen } from "../src/journal/pen.ts";
 import { project } from "../src/journal/projection.ts";
 import { journalReader } from "../src/journal/reader.ts";

@@ -1,6 +1,7 @@
 import type { Entry } from "./entry.ts";
 import type { DeviceId, JobId } from "./facts/ids.ts";
-import { type JobSheet, jobSheet } from "./job/jobSheet.ts";
+import { jobSheet } from "./job/jobProjection.ts";
+import type { JobSheet } from "./job/jobSheet.ts";
 import { type Folded, followed } from "./projection.ts";
 import { type Shop, shop } from "./shop/shop.ts";
 import type { Heads, JournalStore } from "./store.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Entry, entryId, inJournalOrder } from "../../src/journal/entry.ts";
-import { jobSheet } from "../../src/journal/job/jobSheet.ts";
+import { jobSheet } from "../../src/journal/job/jobProjection.ts";
 import { followed, project } from "../../src/journal/projection.ts";
 import { sheetOf } from "./job/sheetOf.ts";
 import { drained, gearCase, loose, opened, out, service, written } from "./written.ts";

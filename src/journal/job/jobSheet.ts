@@ -1,10 +1,9 @@
 import { type Entry, entryId } from "../entry.ts";
 import type { FactOf, FactType } from "../facts/fact.ts";
 import type { EntryId, JobId, MachineId, OwnerId, PersonId } from "../facts/ids.ts";
-import type { Projection } from "../projection.ts";
-import { type GateRefusal, gates } from "./gates.ts";
-import { type Noted, type Ports, portsAfter } from "./portSheet.ts";
-import { type Units, unitsAfter } from "./unitSheet.ts";
+import type { GateRefusal } from "./gate.ts";
+import type { Noted, Ports } from "./portSheet.ts";
+import type { Units } from "./unitSheet.ts";
 
 export type Stage = "enquiry" | "booked" | "open" | "released" | "left not running" | "closed";
 
@@ -66,50 +65,35 @@ const logged = [
   "EntryCorrected",
 ] as const satisfies readonly FactType[];
 
-/** A job as it stands: its ports and units, what was agreed, what is open, and what went past a gate. */
-export const jobSheet: Projection<JobSheet> = {
-  empty: {
-    job: null,
-    stage: "enquiry",
-    machine: null,
-    owner: null,
-    cameFor: null,
-    bay: null,
-    begunAt: null,
-    endedAt: null,
-    promise: null,
-    units: {},
-    ports: {},
-    meters: [],
-    released: null,
-    leftNotRunning: null,
-    overrides: [],
-    papers: [],
-    followUps: [],
-    looks: [],
-    cameBack: [],
-    notices: [],
-    follows: null,
-    breaches: [],
-    log: [],
-  },
-
-  apply(sheet, entry) {
-    const stopped = gates(sheet, entry.fact, entry);
-    const breaches = stopped.map((it) => ({ ...it, entry: entryId(entry), by: entry.by, at: entry.at }));
-    const after = jobAfter(sheet, entry);
-    return {
-      ...after,
-      job: entry.job,
-      begunAt: sheet.begunAt ?? entry.at,
-      units: unitsAfter(sheet.units, entry),
-      ports: portsAfter(sheet.ports, entry),
-      breaches: breaches.length > 0 ? [...sheet.breaches, ...breaches] : sheet.breaches,
-    };
-  },
+/** A job of which nothing was written yet. */
+export const unwritten: JobSheet = {
+  job: null,
+  stage: "enquiry",
+  machine: null,
+  owner: null,
+  cameFor: null,
+  bay: null,
+  begunAt: null,
+  endedAt: null,
+  promise: null,
+  units: {},
+  ports: {},
+  meters: [],
+  released: null,
+  leftNotRunning: null,
+  overrides: [],
+  papers: [],
+  followUps: [],
+  looks: [],
+  cameBack: [],
+  notices: [],
+  follows: null,
+  breaches: [],
+  log: [],
 };
 
-function jobAfter(sheet: JobSheet, entry: Entry): JobSheet {
+/** What an entry of the job changes on its sheet, but for its units and ports and for what it went past. */
+export function jobAfter(sheet: JobSheet, entry: Entry): JobSheet {
   const { fact, at } = entry;
   const noted = <T extends FactType>(it: FactOf<T>): Noted<T> =>
     ({ ...it, entry: entryId(entry), by: entry.by, at }) as Noted<T>;

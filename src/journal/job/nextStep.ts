@@ -1,5 +1,6 @@
 import type { PortId, UnitId } from "../facts/ids.ts";
-import { type GateRefusal, leavingRefusals } from "./gates.ts";
+import type { GateRefusal } from "./gate.ts";
+import { leavingRefusals } from "./gates.ts";
 import type { JobSheet } from "./jobSheet.ts";
 import { isTight, type PortSheet } from "./portSheet.ts";
 import type { UnitSheet } from "./unitSheet.ts";

@@ -1,5 +1,6 @@
 import type { JobId, MachineId, PersonId, PortId, UnitId } from "../facts/ids.ts";
-import { type GateRefusal, leavingRefusals, startingRefusals } from "../job/gates.ts";
+import type { GateRefusal } from "../job/gate.ts";
+import { leavingRefusals, startingRefusals } from "../job/gates.ts";
 import type { Breach, JobSheet, Stage } from "../job/jobSheet.ts";
 import { isTight, type PortSheet, type PortState } from "../job/portSheet.ts";
 import type { FluidState, UnitSheet } from "../job/unitSheet.ts";

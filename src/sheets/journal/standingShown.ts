@@ -1,4 +1,4 @@
-import type { GateRefusal } from "../../journal/job/gates.ts";
+import type { GateRefusal } from "../../journal/job/gate.ts";
 import type { JobSheet } from "../../journal/job/jobSheet.ts";
 import { nextStep } from "../../journal/job/nextStep.ts";
 import { isTight, type PortState } from "../../journal/job/portSheet.ts";

@@ -1,4 +1,4 @@
-import type { GateName } from "../../journal/job/gates.ts";
+import type { GateName } from "../../journal/job/gate.ts";
 import type { PortState } from "../../journal/job/portSheet.ts";
 import type { FluidState } from "../../journal/job/unitSheet.ts";
 

@@ -1,5 +1,5 @@
 import type { PersonId } from "../../journal/facts/ids.ts";
-import type { GateRefusal } from "../../journal/job/gates.ts";
+import type { GateRefusal } from "../../journal/job/gate.ts";
 import { portIn } from "../../journal/shop/machines.ts";
 import type { Shop } from "../../journal/shop/shop.ts";
 import type { Standing, StandingPort } from "../../journal/views/standing.ts";

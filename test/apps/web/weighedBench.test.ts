@@ -6,7 +6,7 @@ import { writtenCase } from "../../../src/apps/web/bench/writtenCase.ts";
 import { casesOfDemo } from "../../../src/demo/cases.ts";
 import { demoJournal } from "../../../src/demo/demoJournal.ts";
 import { factSchema } from "../../../src/journal/facts/fact.ts";
-import { jobSheet } from "../../../src/journal/job/jobSheet.ts";
+import { jobSheet } from "../../../src/journal/job/jobProjection.ts";
 import { project } from "../../../src/journal/projection.ts";
 import { shop } from "../../../src/journal/shop/shop.ts";
 import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";

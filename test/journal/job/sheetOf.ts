@@ -1,5 +1,7 @@
-import { type GateName, gates } from "../../../src/journal/job/gates.ts";
-import { type JobSheet, jobSheet } from "../../../src/journal/job/jobSheet.ts";
+import type { GateName } from "../../../src/journal/job/gate.ts";
+import { gates } from "../../../src/journal/job/gates.ts";
+import { jobSheet } from "../../../src/journal/job/jobProjection.ts";
+import type { JobSheet } from "../../../src/journal/job/jobSheet.ts";
 import { project } from "../../../src/journal/projection.ts";
 import { at, type Line, type PlainFact, written } from "../written.ts";
 

@@ -3,7 +3,7 @@ import { demoJournal } from "../../../src/demo/demoJournal.ts";
 import { cures } from "../../../src/demo/weighing.ts";
 import type { Entry } from "../../../src/journal/entry.ts";
 import type { Fact } from "../../../src/journal/facts/fact.ts";
-import { jobSheet } from "../../../src/journal/job/jobSheet.ts";
+import { jobSheet } from "../../../src/journal/job/jobProjection.ts";
 import { entryFrom } from "../../../src/journal/parse.ts";
 import { project } from "../../../src/journal/projection.ts";
 import { shop } from "../../../src/journal/shop/shop.ts";

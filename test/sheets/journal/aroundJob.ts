@@ -1,5 +1,5 @@
 import type { Entry } from "../../../src/journal/entry.ts";
-import { jobSheet } from "../../../src/journal/job/jobSheet.ts";
+import { jobSheet } from "../../../src/journal/job/jobProjection.ts";
 import { project } from "../../../src/journal/projection.ts";
 import { shop } from "../../../src/journal/shop/shop.ts";
 import type { About, Around } from "../../../src/sheets/journal/act.ts";

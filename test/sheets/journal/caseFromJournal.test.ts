@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { casesOfDemo } from "../../../src/demo/cases.ts";
 import { demoJournal } from "../../../src/demo/demoJournal.ts";
-import { jobSheet } from "../../../src/journal/job/jobSheet.ts";
+import { jobSheet } from "../../../src/journal/job/jobProjection.ts";
 import { project } from "../../../src/journal/projection.ts";
 import { shop } from "../../../src/journal/shop/shop.ts";
 import { caseFromJournal } from "../../../src/sheets/journal/caseFromJournal.ts";

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { demoJournal } from "../../../src/demo/demoJournal.ts";
 import type { Entry } from "../../../src/journal/entry.ts";
-import { type JobSheet, jobSheet } from "../../../src/journal/job/jobSheet.ts";
+import { jobSheet } from "../../../src/journal/job/jobProjection.ts";
+import type { JobSheet } from "../../../src/journal/job/jobSheet.ts";
 import { project } from "../../../src/journal/projection.ts";
 import { shop } from "../../../src/journal/shop/shop.ts";
 import { dueShown } from "../../../src/sheets/journal/dueShown.ts";

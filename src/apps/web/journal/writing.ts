@@ -1,7 +1,8 @@
 import { entryId } from "../../../journal/entry.ts";
 import { type Fact, isShopFact } from "../../../journal/facts/fact.ts";
 import type { PersonId } from "../../../journal/facts/ids.ts";
-import { type GateRefusal, gates } from "../../../journal/job/gates.ts";
+import type { GateRefusal } from "../../../journal/job/gate.ts";
+import { gates } from "../../../journal/job/gates.ts";
 import { type ActForm, type Around, formWith, putRight, readAct } from "../../../sheets/journal/act.ts";
 import { actNamed } from "../../../sheets/journal/acts.ts";
 import { gateSentence } from "../../../sheets/journal/standingShown.ts";
