@@ -1,10 +1,11 @@
 import type { Condition, HoleTurn, Surface } from "./port.ts";
 import { type SealPart, type SealSizes, sealParts } from "./sealOutline.ts";
 import {
+  boreRadius_mm,
   type DrawnTurn,
   type Outline,
   plugOutline,
-  rectangle,
+  type Taper,
   type ThreadSizes,
   turnsAlong,
 } from "./sectionOutline.ts";
@@ -49,6 +50,8 @@ export type SectionDimension = {
 
 /** Lengths as drawn: measured ones true, unknown ones a plausible minimum. Depths are below the case face. */
 type Lengths = {
+  /** How far the underside of the head stands over the face: on its ring, or as far as a taper plug holds it up. */
+  readonly seat_mm: number;
   /** From the face to the last point of the plug that can engage, and to its tip. */
   readonly reach_mm: number;
   readonly tip_mm: number;
@@ -66,6 +69,7 @@ export type PortSection = Lengths & {
   readonly designation: string;
   readonly d_mm: number;
   readonly P_mm: number;
+  readonly taper: Taper | null;
   readonly seal: SealSizes;
   readonly surface: Surface;
   readonly underHead_mm: number | null;
@@ -90,13 +94,20 @@ export type PortSection = Lengths & {
 export function portSection(input: SectionInput): PortSection {
   const { designation, d_mm, P_mm, seal, surface, underHead_mm } = input;
   const lengths = resolved(input);
-  const { reach_mm, chamfer_mm, engaged_mm, depth_mm, wall_mm, headRadius_mm } = lengths;
+  const { seat_mm, reach_mm, chamfer_mm, engaged_mm, depth_mm, wall_mm, headRadius_mm } = lengths;
   const bands = bandsOf(input, lengths);
-  const body = (sign: 1 | -1): Outline => rectangle((sign * d_mm) / 2, sign * (d_mm / 2 + wall_mm), 0, depth_mm);
+  const body = (sign: 1 | -1): Outline =>
+    [
+      [boreRadius_mm(input, 0), 0] as const,
+      [d_mm / 2 + wall_mm, 0] as const,
+      [d_mm / 2 + wall_mm, depth_mm] as const,
+      [boreRadius_mm(input, depth_mm), depth_mm] as const,
+    ].map(([x, y_mm]) => ({ x_mm: sign * x, y_mm }));
   return {
     designation,
     d_mm,
     P_mm,
+    taper: input.taper ?? null,
     seal,
     surface,
     underHead_mm,
@@ -106,7 +117,7 @@ export function portSection(input: SectionInput): PortSection {
     insert: input.insert ?? null,
     caseRight: body(1),
     caseLeft: body(-1),
-    plug: plugOutline(input, seal.thickness_mm, reach_mm, chamfer_mm, engaged_mm),
+    plug: plugOutline(input, seat_mm, reach_mm, chamfer_mm, engaged_mm),
     sealParts: sealParts(seal, headRadius_mm, P_mm),
     turns: (["right", "left"] as const).flatMap((side) => turnsAlong(side, bands, input, depth_mm, engaged_mm)),
     bands,
@@ -124,13 +135,13 @@ function resolved(input: SectionInput): Lengths {
   const { d_mm, P_mm, seal } = input;
   const chamfer_mm = input.chamfer_mm ?? P_mm;
   const least = Math.max(1, input.turnsHealthy ?? 0, input.turnsCarrying) * P_mm;
-  const reach_mm =
-    input.underHead_mm === null ? least : Math.max(0, input.underHead_mm - seal.thickness_mm - chamfer_mm);
+  const { seat_mm, reach_mm } = wedged(input, chamfer_mm) ?? onTheFace(input, chamfer_mm, least);
   const tip_mm = reach_mm + chamfer_mm;
   const depth_mm = input.threadDepth_mm ?? Math.max(reach_mm, least, input.goodTo_mm ?? 0);
   const beyond_mm = Math.max(0, tip_mm - depth_mm);
   const room_mm = input.roomBehind_mm ?? beyond_mm + 2 * P_mm;
   return {
+    seat_mm,
     reach_mm,
     tip_mm,
     chamfer_mm,
@@ -141,6 +152,31 @@ function resolved(input: SectionInput): Lengths {
     behind_mm: depth_mm + Math.min(room_mm, Math.max(farBehind * d_mm, beyond_mm + P_mm)),
   };
 }
+
+type Stand = Pick<Lengths, "seat_mm" | "reach_mm">;
+
+/** A plug whose head comes down to its ring, or to the face. */
+function onTheFace({ underHead_mm, seal: { thickness_mm } }: SectionInput, chamfer_mm: number, least: number): Stand {
+  const reach_mm = underHead_mm === null ? least : Math.max(0, underHead_mm - thickness_mm - chamfer_mm);
+  return { seat_mm: thickness_mm, reach_mm };
+}
+
+/** A taper plug goes in by its turns and no further, whatever its length, so its head stands off; null for any other. */
+function wedged(input: SectionInput, chamfer_mm: number): Stand | null {
+  const { taper, seal, P_mm, underHead_mm } = input;
+  if (!taper || (seal.kind !== "taper" && seal.kind !== "none")) return null;
+  const turned_mm = turnsIn(input) * P_mm || taper.byHand_mm;
+  if (underHead_mm === null) return { seat_mm: spareTurns * P_mm, reach_mm: turned_mm };
+  const thread_mm = Math.max(0, underHead_mm - chamfer_mm);
+  const reach_mm = Math.min(turned_mm, thread_mm);
+  return { seat_mm: thread_mm - reach_mm, reach_mm };
+}
+
+/** As many turns as a sound taper plug goes in, or as were counted; 0 where nobody counted. */
+const turnsIn = ({ turnsCarrying, turnsHealthy }: SectionInput): number => Math.max(turnsHealthy ?? 0, turnsCarrying);
+
+/** What the wrench turns a taper plug on by at most; its thread is taken to be longer by that where nobody measured it. */
+const spareTurns = 3;
 
 const measured = ({ goodFrom_mm, goodTo_mm }: SectionInput): boolean => goodFrom_mm !== null || goodTo_mm !== null;
 
@@ -171,7 +207,9 @@ function counted(bands: readonly HoleTurn[], P_mm: number): PortSection["count"]
 function dimensionsOf(input: SectionInput, lengths: Lengths): readonly SectionDimension[] {
   const { depth_mm, reach_mm, behind_mm, tip_mm } = lengths;
   const { thickness_mm } = input.seal;
-  const reach = input.underHead_mm === null || input.chamfer_mm === null ? null : reach_mm;
+  const byTurns = wedged(input, lengths.chamfer_mm) !== null;
+  const reachKnown = byTurns ? turnsIn(input) > 0 : input.underHead_mm !== null && input.chamfer_mm !== null;
+  const reach = reachKnown ? reach_mm : null;
   const drawn = (value: number | null): "true" | "unknown" => (value === null ? "unknown" : "true");
   const seal: SectionDimension = {
     id: "seal",
@@ -182,7 +220,8 @@ function dimensionsOf(input: SectionInput, lengths: Lengths): readonly SectionDi
   };
   const shortened = (input.roomBehind_mm ?? 0) > behind_mm - depth_mm + 1e-9;
   const room = input.roomBehind_mm;
-  const clear = room === null || reach === null || input.threadDepth_mm === null ? null : depth_mm + room - tip_mm;
+  const tipKnown = reach !== null && input.chamfer_mm !== null;
+  const clear = room === null || !tipKnown || input.threadDepth_mm === null ? null : depth_mm + room - tip_mm;
   const clearance: SectionDimension = {
     id: "clear",
     from_mm: Math.min(tip_mm, behind_mm),

@@ -1,5 +1,5 @@
 import { formula } from "../quantity/formula.ts";
-import { deg, mm } from "../quantity/unit.ts";
+import { deg, mm, one } from "../quantity/unit.ts";
 import type { HoleTurn } from "./port.ts";
 
 /** A point of an axial section: off the axis (right is positive), and below the case face. */
@@ -16,7 +16,30 @@ export type ThreadSizes = {
   readonly d3_mm: number;
   /** Half of the angle that the flanks enclose. */
   readonly flank_deg: number;
+  /** How the thread narrows from the face inward, where it is a taper one; its sizes are then those at the face. */
+  readonly taper?: Taper | null;
 };
+
+/** The cone that a taper thread lies on. */
+export type Taper = {
+  /** Growth of the diameter over the length. */
+  readonly growth: number;
+  /** How far a plug goes in by hand where it and the hole are at their gauges. */
+  readonly byHand_mm: number;
+  /** The hole is parallel, and only the plug in it a taper one. */
+  readonly holeIsParallel: boolean;
+};
+
+type Cone = Pick<ThreadSizes, "d_mm" | "taper">;
+
+/** How far off the axis the thread of the hole ends in the wall, at a depth below the face. */
+export const boreRadius_mm = (cone: Cone, y_mm: number): number => (cone.d_mm - growthOf(cone, "hole") * y_mm) / 2;
+
+/** How far off the axis the crests of the plug stand, at a depth below the face. */
+export const crestRadius_mm = (cone: Cone, y_mm: number): number => (cone.d_mm - growthOf(cone, "plug") * y_mm) / 2;
+
+const growthOf = ({ taper }: Cone, part: "plug" | "hole"): number =>
+  !taper || (part === "hole" && taper.holeIsParallel) ? 0 : taper.growth;
 
 /** One turn of the hole where the section cuts it: the metal there is (none when gone) and the tooth a whole one has. */
 export type DrawnTurn = {
@@ -65,19 +88,26 @@ export function plugOutline(
   engaged_mm: number,
 ): Outline {
   const { d_mm, P_mm, d3_mm } = thread;
-  const [crest, root] = [d_mm, d3_mm].map((D) => (P_mm - ridgeThickness_mm(D, thread)) / 2) as [number, number];
+  const growth = growthOf(thread, "plug");
+  // A ridge of the plug ends where the ridges of a hole on the same cone begin, to either side of it.
+  const ends = ([-1, 1] as const).map((end) =>
+    [d_mm, d3_mm].map((D) => P_mm / 2 - halfRidge_mm(D, thread, -end * growth)),
+  ) as [[crest: number, root: number], [crest: number, root: number]];
   const tip_mm = reach_mm + chamfer_mm;
   const point = Math.min(d3_mm / 2, d_mm / 2 - chamfer_mm);
   const radius = (y: number, start: number): number => {
-    const off = Math.abs(y - start - P_mm * Math.round((y - start) / P_mm));
-    const down = Math.min(1, Math.max(0, (off - crest) / (root - crest)));
+    const off = y - start - P_mm * Math.round((y - start) / P_mm);
+    const [crest, root] = off < 0 ? ends[0] : ends[1];
+    const down = Math.min(1, Math.max(0, (Math.abs(off) - crest) / (root - crest)));
     const cone = chamfer_mm > 0 ? Math.max(0, (y - reach_mm) / chamfer_mm) : 0;
-    return Math.min(d_mm / 2 - (down * (d_mm - d3_mm)) / 2, d_mm / 2 - cone * (d_mm / 2 - point));
+    const narrower = (growth * y) / 2;
+    return Math.min(d_mm / 2 - (down * (d_mm - d3_mm)) / 2, d_mm / 2 - cone * (d_mm / 2 - point)) - narrower;
   };
   const flank = (sign: 1 | -1, start: number): Outline => {
     const first = Math.floor((-seat_mm - start) / P_mm);
     const ridges = Array.from({ length: Math.ceil((tip_mm - start) / P_mm) - first + 1 }, (_, i) => first + i);
-    const corners = ridges.flatMap((i) => [-root, -crest, crest, root].map((off) => start + i * P_mm + off));
+    const [[crest, root], [crestBelow, rootBelow]] = ends;
+    const corners = ridges.flatMap((i) => [-root, -crest, crestBelow, rootBelow].map((off) => start + i * P_mm + off));
     const onPoint = Array.from({ length: 33 }, (_, i) => reach_mm + (i / 32) * chamfer_mm);
     return [-seat_mm, ...corners.filter((y) => y > -seat_mm && y < reach_mm), ...onPoint].map((y) => ({
       x_mm: sign * radius(y, start),
@@ -100,27 +130,31 @@ export function rectangle(x1_mm: number, x2_mm: number, y1_mm: number, y2_mm: nu
 /** Shorter pieces of a turn are rounding, not metal. */
 const leastDrawn_mm = 1e-6;
 
-const ridge = formula(
-  "s = P / 2 + (D - d_2) * tan(alpha)",
-  { P: mm, D: mm, d_2: mm, alpha: deg, s: mm },
-  "ISO 68-1:1998, 3; ISO 228-1:2000, 3: ridge and groove are equal on the pitch diameter",
+const halfRidge = formula(
+  "s_h = P / 4 + (D - d_2) / 2 * tan(alpha) / (1 + T / 2 * tan(alpha))",
+  { P: mm, D: mm, d_2: mm, alpha: deg, T: one, s_h: mm },
+  "ISO 68-1:1998, 3; ISO 228-1:2000, 3: ridge and groove are equal on the pitch diameter; ISO 7-1:1994, 4 and ASME B1.20.1-2013, 4: the flanks of a taper thread lean alike from the normal to its axis (from memory), and end on its cone",
 );
 
-/** Axial thickness of the hole's ridge, which is the plug's groove, on a diameter. */
-function ridgeThickness_mm(diameter_mm: number, { P_mm, d2_mm, flank_deg }: ThreadSizes): number {
+/**
+ * Half of the axial thickness of the hole's ridge, which is the plug's groove, on a diameter: from its middle inward, or from
+ * its middle toward the face where the growth of the diameter, `growth`, is taken negative.
+ */
+function halfRidge_mm(diameter_mm: number, { P_mm, d2_mm, flank_deg }: ThreadSizes, growth: number): number {
   const inSI = (value_mm: number): number => value_mm * mm.inSI;
   const alpha = flank_deg * deg.inSI;
-  const s = ridge.over({ P: inSI(P_mm), D: inSI(diameter_mm), d_2: inSI(d2_mm), alpha })[0] as number;
-  return s / mm.inSI;
+  const at = { P: inSI(P_mm), D: inSI(diameter_mm), d_2: inSI(d2_mm), alpha, T: growth };
+  return (halfRidge.over(at)[0] as number) / mm.inSI;
 }
 
 /** A ridge of the hole about `centre_mm`, worn to a fraction of its height. */
 function ridgeOutline(side: Side, centre_mm: number, height: number, thread: ThreadSizes): Outline {
   const sign = side === "right" ? 1 : -1;
-  const corner = (diameter_mm: number, end: 1 | -1): Point => ({
-    x_mm: (sign * diameter_mm) / 2,
-    y_mm: centre_mm + (end * ridgeThickness_mm(diameter_mm, thread)) / 2,
-  });
+  const growth = growthOf(thread, "hole");
+  const corner = (diameter_mm: number, end: 1 | -1): Point => {
+    const y_mm = centre_mm + end * halfRidge_mm(diameter_mm, thread, end * growth);
+    return { x_mm: (sign * (diameter_mm - growth * y_mm)) / 2, y_mm };
+  };
   const top = thread.d_mm - height * (thread.d_mm - thread.D1_mm);
   return [corner(thread.d_mm, -1), corner(top, -1), corner(top, 1), corner(thread.d_mm, 1)];
 }

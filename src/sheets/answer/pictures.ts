@@ -1,9 +1,10 @@
 import { type Insert, type PortSection, portSection } from "../../mechanics/joint/section.ts";
+import { sectionThread } from "../../mechanics/joint/sectionThread.ts";
 import { usableRange } from "../../mechanics/joint/wrench.ts";
 import { mean } from "../../mechanics/quantity/distribution.ts";
 import type { Quantity } from "../../mechanics/quantity/quantity.ts";
 import { valueIn } from "../../mechanics/quantity/quantity.ts";
-import { deg, mm, Nm, one, turn } from "../../mechanics/quantity/unit.ts";
+import { mm, Nm, one, turn } from "../../mechanics/quantity/unit.ts";
 import type { RemedyId } from "../../mechanics/remedies/method.ts";
 import type { PortCase } from "../../mechanics/remedies/portCase.ts";
 import type { Weighed } from "../../mechanics/remedies/weigh.ts";
@@ -20,13 +21,7 @@ export function sectionOf(
   const { plug, seal } = closure;
   const heightName = left.condition === "gone" ? "height poor" : (`height ${left.condition}` as const);
   return portSection({
-    designation: thread.designation,
-    d_mm: valueIn(mm, thread.d),
-    P_mm: valueIn(mm, thread.P),
-    d2_mm: valueIn(mm, thread.d_2),
-    D1_mm: valueIn(mm, thread.D_1),
-    d3_mm: valueIn(mm, thread.d_3),
-    flank_deg: valueIn(deg, thread.alpha),
+    ...sectionThread(thread),
     threadDepth_mm: length(port.threadDepth),
     thinnestWall_mm: length(port.thinnestWall),
     roomBehind_mm: length(port.roomBehind),

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { conditions, sealKinds, surfaces } from "../../../src/mechanics/joint/port.ts";
 import type { SectionInput } from "../../../src/mechanics/joint/section.ts";
 import type { WindowProps } from "../../../src/sheets/drawings/window/windowProps.ts";
-import { sizesOf } from "./exampleSections.ts";
+import { sizesOf, threadNamed } from "./exampleSections.ts";
 
 const length = (min: number, max: number) => fc.option(fc.double({ min, max, noNaN: true }));
 const words = fc.string({ unit: fc.constantFrom(..."abcdeilmnoprstuwM W,·0123456789 ".split("")), maxLength: 60 });
@@ -26,12 +26,15 @@ export const anySection: fc.Arbitrary<SectionInput> = fc
     goodFrom_mm: length(0, 12),
     goodTo_mm: length(0, 30),
     surface: fc.constantFrom(...surfaces),
+    taper: fc.option(fc.constantFrom("R 1/4", "Rc 1/2", "1/2-14 NPT", "1-11.5 NPT")),
   })
-  .map(({ thread: [d_mm, P_mm], head, kind, thickness, ...rest }) => {
+  .map(({ thread: [metric_mm, pitch_mm], head, kind, thickness, taper, ...rest }) => {
+    const sizes = kind === "taper" && taper !== null ? threadNamed(taper) : sizesOf(metric_mm, pitch_mm);
+    const { d_mm } = sizes;
     const inChamfer = kind === "O-ring" && thickness < 2;
     const flat = inChamfer || kind === "sealant, metal to metal" || kind === "none" || kind === "taper";
     const seal = { kind, outside_mm: 1.35 * d_mm, inside_mm: 1.02 * d_mm, thickness_mm: flat ? 0 : thickness };
-    return { ...sizesOf(d_mm, P_mm), ...rest, seal, headDiameter_mm: head === null ? null : head * d_mm };
+    return { ...sizes, ...rest, seal, headDiameter_mm: head === null ? null : head * d_mm };
   });
 
 /** A port and the same after a remedy, which may make the thread up to half as large again. */
@@ -39,8 +42,14 @@ export const anyPair: fc.Arbitrary<readonly [SectionInput, SectionInput]> = fc
   .tuple(anySection, anySection, fc.constantFrom(1, 1.25, 1.5))
   .map(([before, after, larger]) => [
     before,
-    { ...after, ...sizesOf(before.d_mm * larger, before.P_mm), seal: before.seal },
+    { ...after, ...metricLike(before.d_mm * larger, before.P_mm), seal: before.seal },
   ]);
+
+/** A metric thread of about that size, whose name is no longer than names are. */
+const metricLike = (d_mm: number, P_mm: number) => ({
+  ...sizesOf(Math.round(2 * d_mm) / 2, Math.round(4 * P_mm) / 4),
+  taper: null,
+});
 
 export const anyCaption: fc.Arbitrary<string> = words;
 

@@ -1,7 +1,9 @@
 import type { SectionInput } from "../../../src/mechanics/joint/section.ts";
+import { sectionThread } from "../../../src/mechanics/joint/sectionThread.ts";
 import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
 import { mm } from "../../../src/mechanics/quantity/unit.ts";
 import { metricThread } from "../../../src/mechanics/threads/metricThread.ts";
+import { threadFromText } from "../../../src/mechanics/threads/threadText.ts";
 
 /** Sizes of M`d`×`P` as a section takes them. */
 export function sizesOf(d_mm: number, P_mm: number) {
@@ -69,4 +71,21 @@ export const mostlyUnknown: SectionInput = {
   underHead_mm: null,
   chamfer_mm: null,
   headDiameter_mm: null,
+};
+
+/** What a section takes of a thread by its name. */
+export function threadNamed(text: string) {
+  const read = threadFromText(text);
+  if (!read.ok) throw new Error(`${text} is not read`);
+  return sectionThread(read.thread);
+}
+
+/** A taper plug of NPT that turned in 4.5 turns by hand, its hole taper as well. */
+export const taperPlug: SectionInput = {
+  ...healthy,
+  ...threadNamed("1/2-14 NPT"),
+  underHead_mm: 20,
+  seal: { kind: "taper", outside_mm: 27, inside_mm: 21.336, thickness_mm: 0 },
+  turnsCarrying: 4.5,
+  turnsHealthy: null,
 };

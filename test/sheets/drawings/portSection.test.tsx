@@ -10,7 +10,7 @@ import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
 import { anyCaption, anyPair, anySection } from "./arbitraries.ts";
 import { expectCommitted } from "./committedDrawing.ts";
 import { expectInside } from "./drawnPoints.ts";
-import { healthy, hurt, longerPlug, mostlyUnknown, withORing, withSealant } from "./exampleSections.ts";
+import { healthy, hurt, longerPlug, mostlyUnknown, taperPlug, withORing, withSealant } from "./exampleSections.ts";
 
 describe("pinned: drawings that were looked at", () => {
   test.each([
@@ -19,6 +19,7 @@ describe("pinned: drawings that were looked at", () => {
     ["port-sealant.svg", withSealant, "Sealant without washer"],
     ["port-o-ring.svg", withORing, "O-ring in a chamfer"],
     ["port-longer-plug.svg", longerPlug, "Longer plug with bonded seal"],
+    ["port-taper.svg", taperPlug, "As found"],
     ["port-mostly-unknown.svg", mostlyUnknown, "As found"],
   ])("%s", (name, input, caption) => {
     expectCommitted(name, standaloneSvg(<PortSection section={portSection(input)} caption={caption} />));

@@ -1,5 +1,10 @@
 import type { Insert, PortSection } from "../../../mechanics/joint/section.ts";
-import type { DrawnTurn, Outline } from "../../../mechanics/joint/sectionOutline.ts";
+import {
+  boreRadius_mm,
+  crestRadius_mm,
+  type DrawnTurn,
+  type Outline,
+} from "../../../mechanics/joint/sectionOutline.ts";
 import { brokenEdge, hatching, path, type XY } from "../hatch.ts";
 import { wallDrawn } from "./sectionLayout.ts";
 
@@ -25,7 +30,7 @@ export function SectionFigure(props: FigureProps) {
       {section.insert && <InsertFigure insert={section.insert} {...props} />}
       <Plug {...props} />
       {turns.map((turn) => (
-        <Turn turn={turn} open={section.surface === "wet sealant" ? "sealant" : "paper"} />
+        <Turn turn={turn} section={section} open={section.surface === "wet sealant" ? "sealant" : "paper"} />
       ))}
       {section.sealParts
         .filter(({ outline }) => outline.every(({ x_mm }) => side * x_mm >= 0))
@@ -54,13 +59,13 @@ function Case({ section, side, letter, cut }: FigureProps) {
         [outer, depth_mm],
       ]
     : brokenEdge([outer, 0], [outer, depth_mm], 0.5 * letter);
-  const inner = (side * d_mm) / 2;
-  const outline: readonly XY[] = [[inner, 0], ...wall, [inner, depth_mm]];
+  const inner = (y: number): XY => [side * boreRadius_mm(section, y), y];
+  const outline: readonly XY[] = [inner(0), ...wall, inner(depth_mm)];
   return (
     <g>
       <path class="casting bare" d={path(outline, true)} />
       <path class="hatch" d={hatching(outline, 0.62 * letter, side)} />
-      <path class="edge line" d={path([[inner, depth_mm], [inner, 0], ...wall.slice(0, 1)])} />
+      <path class="edge line" d={path([inner(depth_mm), inner(0), ...wall.slice(0, 1)])} />
       <path class={`${wallKnown ? "edge" : "thin"} line`} d={path(wall)} />
       <path class="edge line" d={path([[-side * cut, depth_mm], ...wall.slice(-1)])} />
     </g>
@@ -104,10 +109,10 @@ function Plug({ section, side, cut, letter }: FigureProps) {
 
 /** The crests of the plug where it is seen uncut: a right-hand helix rises from left to right in front. */
 function HelixLines({ section, side, cut }: Pick<FigureProps, "section" | "side" | "cut">) {
-  const { d_mm, P_mm, engaged_mm, reach_mm, seal } = section;
+  const { P_mm, engaged_mm, reach_mm, seat_mm } = section;
   const at = (x: number, y: number): number =>
-    y + side * (P_mm / 2) * (1 / 2 - (side * Math.asin((2 * x) / d_mm)) / Math.PI);
-  const count = Math.ceil((reach_mm + seal.thickness_mm) / P_mm) + 2;
+    y + side * (P_mm / 2) * (1 / 2 - (side * Math.asin(x / crestRadius_mm(section, y))) / Math.PI);
+  const count = Math.ceil((reach_mm + seat_mm) / P_mm) + 2;
   const crests = Array.from({ length: count }, (_, i) => engaged_mm + (1 - i) * P_mm + (side === -1 ? P_mm / 2 : 0));
   const lines = crests
     .map(
@@ -117,16 +122,18 @@ function HelixLines({ section, side, cut }: Pick<FigureProps, "section" | "side"
           [-side * cut, at(-side * cut, y)],
         ] as const,
     )
-    .filter((line) => line.every(([, y]) => y > -seal.thickness_mm && y < reach_mm));
+    .filter((line) => line.every(([, y]) => y > -seat_mm && y < reach_mm));
   return <path class="thin line" d={lines.map((line) => path(line)).join("")} />;
 }
 
 /** One turn; `open` is the ink of what fills the room of missing metal where the plug is. */
 function Turn({
   turn: { turn, metal, whole },
+  section,
   open,
 }: {
   readonly turn: DrawnTurn;
+  readonly section: PortSection;
   readonly open: "paper" | "sealant";
 }) {
   switch (turn.state) {
@@ -137,21 +144,21 @@ function Turn({
         <g>
           <path class={`${open} bare`} d={path(points(whole), true)} />
           <path class="ink bare" d={path(points(metal), true)} />
-          <path class="dotted" d={path(awayFromWall(whole))} />
+          <path class="dotted" d={path(awayFromWall(whole, section))} />
         </g>
       );
     case "gone":
       return (
         <g>
           <path class={`${open} bare`} d={path(points(whole), true)} />
-          <path class="ghost" d={path(drawnIn(awayFromWall(whole)))} />
+          <path class="ghost" d={path(drawnIn(awayFromWall(whole, section)))} />
         </g>
       );
     case "beyond the plug":
       return (
         <g>
           <path class="casting bare" d={path(points(metal), true)} />
-          <path class="edge line" d={path(awayFromWall(metal))} />
+          <path class="edge line" d={path(awayFromWall(metal, section))} />
         </g>
       );
     default:
@@ -160,7 +167,7 @@ function Turn({
 }
 
 function Head({ section, side, cut, headTop, letter }: FigureProps) {
-  const seat = -section.seal.thickness_mm;
+  const seat = -section.seat_mm;
   const radius = side * section.headRadius_mm;
   const top = brokenEdge([radius, headTop], [-side * cut, headTop], 0.5 * letter);
   const left = brokenEdge([-side * cut, headTop], [-side * cut, seat], 0.5 * letter);
@@ -198,11 +205,10 @@ function Behind({ section, side, cut, letter }: FigureProps) {
 const points = (outline: Outline): readonly XY[] => outline.map(({ x_mm, y_mm }) => [x_mm, y_mm]);
 
 /** The outline of a tooth as an open line that begins and ends at the wall it grows from. */
-function awayFromWall(outline: Outline): readonly XY[] {
-  const wall = Math.max(...outline.map(({ x_mm }) => Math.abs(x_mm)));
-  const start = outline.findIndex(
-    ({ x_mm }, i) => Math.abs(x_mm) === wall && Math.abs(outline.at(i - 1)?.x_mm ?? 0) === wall,
-  );
+function awayFromWall(outline: Outline, section: PortSection): readonly XY[] {
+  const atWall = (point: Outline[number] | undefined): boolean =>
+    point !== undefined && Math.abs(point.x_mm) > boreRadius_mm(section, point.y_mm) - 1e-9;
+  const start = outline.findIndex((point, i) => atWall(point) && atWall(outline.at(i - 1)));
   return points([...outline.slice(start), ...outline.slice(0, start)]);
 }
 

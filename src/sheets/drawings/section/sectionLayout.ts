@@ -1,4 +1,5 @@
 import type { PortSection, SectionDimension } from "../../../mechanics/joint/section.ts";
+import { boreRadius_mm } from "../../../mechanics/joint/sectionOutline.ts";
 import { type Block, blockHeight, blockOf, shifted } from "../block.ts";
 import { closureText, dimensionName, lengthText, notesOf } from "../drawingWords.ts";
 import { ascent, type Box, type Label, lineHeight, shortened, textWidth, wrapped } from "../lettering.ts";
@@ -34,11 +35,15 @@ export type SectionLayout = {
 };
 
 /** The head is broken off a little above its seat: nobody measured how high it is. */
-export const headTopOf = ({ seal, d_mm }: PortSection, letter: number): number =>
-  -seal.thickness_mm - Math.max(0.24 * d_mm, 2.9 * letter);
+export const headTopOf = ({ seat_mm, d_mm }: PortSection, letter: number): number =>
+  -seat_mm - Math.max(0.24 * d_mm, 2.9 * letter);
 
-/** Height of the thread over its pitch, a little more than of the basic profile, to keep clear of it. */
-export const threadHeight = 0.65;
+/** How far off the axis the brackets over the turns stand: clear of the thread where the hole is narrowest. */
+export const besideTurns = (section: PortSection, letter: number): number =>
+  boreRadius_mm(section, section.depth_mm) - threadHeight(section) * section.P_mm - 0.45 * letter;
+
+/** Height of the thread over its pitch, a little more than of the basic profile, to keep clear of it; taper threads are higher. */
+const threadHeight = ({ taper }: PortSection): number => (taper ? 0.8 : 0.65);
 
 /** Least room for the reach on the plug's left, in letters. */
 const reachRoom = 4.2;
@@ -52,7 +57,7 @@ export function sectionLayout(section: PortSection, caption: string): SectionLay
   const letter = letterOf(section, cut);
   const { lineX, right } = columns(section, letter);
   const view = { x: -cut - 0.5 * letter, width: cut + right + 0.5 * letter };
-  const bracketX = section.d_mm / 2 - threadHeight * section.P_mm - 0.45 * letter;
+  const bracketX = besideTurns(section, letter);
   const headTop = headTopOf(section, letter);
   const lines = linesOf(section, cut, lineX, letter);
   const onPlug = lines.filter(({ x }) => x < bracketX).map(({ block: { box } }) => box.x + box.width + 0.2 * letter);

@@ -2,7 +2,7 @@ import type { PortSection } from "../../../mechanics/joint/section.ts";
 import { type Block, blockHeight, blockOf } from "../block.ts";
 import { closureText, lengthText } from "../drawingWords.ts";
 import { ascent, type Box, type Label, lineHeight, wrapped } from "../lettering.ts";
-import { halfWidth, headTopOf, threadHeight, wallDrawn } from "./sectionLayout.ts";
+import { besideTurns, halfWidth, headTopOf, wallDrawn } from "./sectionLayout.ts";
 import { type Bracket, bracketsOf } from "./turnBrackets.ts";
 
 /** One half of a pair: a section to the left (-1) or right (1) of the middle, in its own millimetres from its own axis. */
@@ -102,7 +102,7 @@ const across = (section: PortSection, letter: number): number =>
   Math.max(0, ...halfBrackets(section, 1, letter).map(({ block: { box } }) => -box.x));
 
 function halfBrackets(section: PortSection, side: 1 | -1, letter: number): readonly Bracket[] {
-  const x = section.d_mm / 2 - threadHeight * section.P_mm - 0.45 * letter;
+  const x = besideTurns(section, letter);
   return bracketsOf(section, side * x, letter, side, x - 0.5 * letter + 0.1 * section.d_mm);
 }
 

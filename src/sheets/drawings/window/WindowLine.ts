@@ -57,11 +57,11 @@ export function windowLines(props: WindowProps, width = 72): readonly string[] {
  * a turn where `width` allows, else one.
  */
 export function portLines(section: PortSection, width = 72): readonly string[] {
-  const { P_mm, seal, depth_mm, tip_mm, reach_mm, behind_mm, behindKnown, bands } = section;
+  const { P_mm, seal, seat_mm, depth_mm, tip_mm, reach_mm, behind_mm, behindKnown, bands } = section;
   const name = 8;
-  const perTurn = [2, 1].find((it) => (it * (seal.thickness_mm + behind_mm)) / P_mm + name + 3 <= width) ?? 1;
+  const perTurn = [2, 1].find((it) => (it * (seat_mm + behind_mm)) / P_mm + name + 3 <= width) ?? 1;
   const columns = (length_mm: number): number => Math.max(0, Math.round((perTurn * length_mm) / P_mm));
-  const sealColumns = seal.thickness_mm > 0 ? Math.max(1, columns(seal.thickness_mm)) : 0;
+  const seatColumns = seat_mm > 0 ? Math.max(1, columns(seat_mm)) : 0;
   const turns = Array.from({ length: columns(depth_mm) }, (_, i) => turnSign(bands, ((i + 0.5) * P_mm) / perTurn));
   const room = " ".repeat(columns(behind_mm - depth_mm));
   const row = (word: string, picture: string): string => `${word.padEnd(name)}${picture}`;
@@ -73,9 +73,9 @@ export function portLines(section: PortSection, width = 72): readonly string[] {
   );
   return [
     `${section.designation}, ${closureText(section.underHead_mm, seal)}`,
-    row("plug", `█${"═".repeat(sealColumns + columns(reach_mm))}${"─".repeat(columns(tip_mm - reach_mm))}╸`),
-    ...(sealColumns > 0 ? [row("seal", ` ${"▓".repeat(sealColumns)}`)] : []),
-    row("turns", ` ${" ".repeat(sealColumns)}${turns.join("")}${room}${behindKnown ? "║" : "?"}`),
+    row("plug", `█${"═".repeat(seatColumns + columns(reach_mm))}${"─".repeat(columns(tip_mm - reach_mm))}╸`),
+    ...(seal.thickness_mm > 0 ? [row("seal", ` ${"▓".repeat(seatColumns)}`)] : []),
+    row("turns", ` ${" ".repeat(seatColumns)}${turns.join("")}${room}${behindKnown ? "║" : "?"}`),
     `turns: ${counts.join(" · ")}`,
     `${lengths.join(" · ")} mm`,
     ...notesOf(section),
