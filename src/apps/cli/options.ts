@@ -28,7 +28,12 @@ export function parallelThreadOption(name: string, text: string): Exclude<Thread
   const read = threadFromText(text);
   if (!read.ok) throw mistaken(name, text, acceptedAnyThread(read.problem));
   const { thread } = read;
-  if (isTaper(thread)) throw mistaken(name, text, "a parallel thread: a taper one wedges and clamps nothing");
+  if (isTaper(thread))
+    throw mistaken(
+      name,
+      text,
+      `a parallel thread${thread.type === "Rp" ? ` with a parallel plug, as "G ${thread.size}"` : ""}: a taper one wedges and clamps nothing`,
+    );
   return thread;
 }
 

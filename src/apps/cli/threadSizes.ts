@@ -69,7 +69,7 @@ function metricSizes(text: string, { plug, hole }: Classes): ThreadSizes {
   };
 }
 
-const otherThreads = ', or "1/4-20 UNC", "G 1/2", "R 1/2", "Rc 1/2", "1/2-14 NPT", "STI M20x1.5"';
+const otherThreads = ', or "1/4-20 UNC", "G 1/2", "R 1/2", "Rc 1/2", "Rp 1/2", "1/2-14 NPT", "STI M20x1.5"';
 
 /** The hole of a wire coil has no plug of its own: the thread inside the coil is the thread it is named for. */
 function coilSizes(text: string, { plug, hole = "5H" }: Classes): ThreadSizes {

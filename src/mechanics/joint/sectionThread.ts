@@ -29,5 +29,5 @@ export function sectionThread(thread: Thread): ThreadSizes & { readonly designat
 
 function taperOf(thread: Thread): Taper | null {
   const plane = isTaper(thread) ? gaugePlane(thread) : null;
-  return plane && { growth: PIPE_TAPER, byHand_mm: valueIn(mm, plane.length), holeIsParallel: false };
+  return plane && { growth: PIPE_TAPER, byHand_mm: valueIn(mm, plane.length), holeIsParallel: thread.type === "Rp" };
 }

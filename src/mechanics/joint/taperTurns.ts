@@ -8,7 +8,7 @@ import type { TaperThread } from "../threads/thread.ts";
 /** What turns say of a taper thread, which seals on itself and has no torque window. */
 export type TaperTurns = {
   readonly thread: TaperThread;
-  /** Turns by hand of a plug in a hole that are both at their gauges, and with both a turn off either way. */
+  /** Turns by hand of a plug in a hole that are both at their gauges, and with both off by what they may be either way. */
   readonly byHand: Quantity;
   readonly least: Quantity;
   readonly most: Quantity;
@@ -20,14 +20,16 @@ export type TaperTurns = {
   readonly counted: "too few" | "as gauged" | "too many" | null;
 };
 
-const GAUGES = "ISO 7-1:1994, table 1; ASME B1.20.1-2013, 4: plug and hole each a turn off at most (both from memory)";
+const GAUGES =
+  "ISO 7-1:1994, table 1: the plug a turn off at most, the hole a turn and a quarter; ASME B1.20.1-2013, 4: each a turn (both from memory)";
 
 const handTurns = formula("n_h = L / P", { L: mm, P: mm, n_h: turn }, GAUGES);
-const fewest = formula("n_min = n_h - 2 * n_t", { n_h: turn, n_t: turn, n_min: turn }, GAUGES);
-const greatest = formula("n_max = n_h + 2 * n_t", { n_h: turn, n_t: turn, n_max: turn }, GAUGES);
+const fewest = formula("n_min = n_h - n_t - n_T", { n_h: turn, n_t: turn, n_T: turn, n_min: turn }, GAUGES);
+const greatest = formula("n_max = n_h + n_t + n_T", { n_h: turn, n_t: turn, n_T: turn, n_max: turn }, GAUGES);
 const together = formula("n = n_h + n_w", { n_h: turn, n_w: turn, n: turn }, "plain geometry");
 
-const aTurn: Quantity = exact("n_t", 1, turn, GAUGES);
+const ofPlug: Quantity = exact("n_t", 1, turn, GAUGES);
+const ofHole = ({ type }: TaperThread): Quantity => exact("n_T", type === "NPT" ? 1 : 1.25, turn, GAUGES);
 const wrenchTurns: Quantity = taken(
   "n_w",
   triangular(1.5, 2, 3),
@@ -40,8 +42,9 @@ export function taperTurns(thread: TaperThread, counted: Quantity | null): Taper
   const plane = gaugePlane(thread);
   if (!plane) throw new Error(`${thread.designation} has no gauge plane`);
   const byHand = handTurns({ L: plane.length, P: thread.P });
-  const least = fewest({ n_h: byHand, n_t: aTurn });
-  const most = greatest({ n_h: byHand, n_t: aTurn });
+  const off = { n_t: ofPlug, n_T: ofHole(thread) };
+  const least = fewest({ n_h: byHand, ...off });
+  const most = greatest({ n_h: byHand, ...off });
   const engaged = together({ n_h: byHand, n_w: wrenchTurns });
   return { thread, byHand, least, most, byWrench: wrenchTurns, engaged, counted: stood() };
 

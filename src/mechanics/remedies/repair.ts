@@ -64,6 +64,7 @@ export type WhyNot =
   | "no bush of this size"
   | "no table of its coil holes"
   | "taper thread"
+  | "closed by a taper plug"
   | "the thread slides over";
 
 /** What has to be looked at, with the figures of the fit. */

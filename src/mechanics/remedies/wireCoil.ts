@@ -10,6 +10,7 @@ import { handCut } from "./handCut.ts";
 import { cutNew, weighedInsert } from "./newThread.ts";
 import type { PortCase } from "./portCase.ts";
 import { newThreadRules, type Repair, repairOf, type WhyNot } from "./repair.ts";
+import { taperWhyNot } from "./taperPort.ts";
 
 /**
  * What the length tables of the trade stand below the bare shear of the hole's thread by, 1.7 to 2.9, usually this (common
@@ -79,7 +80,7 @@ function holeFor(thread: Thread): WireCoilHole | { readonly whyNot: WhyNot } {
     return tooLarge || !sold ? { whyNot: "no coil of this size" } : unifiedCoilHole(thread);
   }
   // Coils for G are sold, to holes that stand in their makers' tables only.
-  return { whyNot: thread.type === "G" ? "no table of its coil holes" : "taper thread" };
+  return { whyNot: taperWhyNot({ thread }) ?? "no table of its coil holes" };
 }
 
 const endOf = (from_m: number, length_m: number) => exact("z_2", 1e3 * (from_m + length_m), mm, "end of the coil");

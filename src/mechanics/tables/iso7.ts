@@ -1,7 +1,7 @@
 import { type PipeSize, pipeSizes } from "./iso228.ts";
 import { fromMemory, type Source } from "./source.ts";
 
-/** A size of the taper pipe threads R (plug) and Rc (hole): sizes as of ISO 228-1, with the place of the gauge plane. */
+/** A size of the pipe threads R (taper plug), Rc (taper hole) and Rp (parallel hole): sizes as of ISO 228-1, with the place of the gauge plane. */
 export type TaperPipeSize = Pick<PipeSize, "size" | "n" | "d_mm" | "source"> & {
   /** From the small end of the plug to the plane where its major diameter is d, and how far that may be off, mm. */
   readonly gaugeLength_mm: number;

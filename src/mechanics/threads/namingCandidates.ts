@@ -55,10 +55,10 @@ export function candidateNamed(designation: string): CandidateThread {
   return found;
 }
 
-/** The designation of the candidate that `text` names in any accepted spelling, or null. Rc goes with R. */
+/** The designation of the candidate that `text` names in any accepted spelling, or null. Rc and Rp go with R. */
 export function knownDesignation(text: string): string | null {
   const reads = [metricThreadFromText(text), unifiedThreadFromText(text), pipeThreadFromText(text)];
-  const designation = reads.find((it) => it.ok)?.thread.designation.replace(/^Rc /, "R ");
+  const designation = reads.find((it) => it.ok)?.thread.designation.replace(/^R[cp] /, "R ");
   return namingCandidates().find((it) => it.designation === designation)?.designation ?? null;
 }
 

@@ -3,7 +3,7 @@ import { as, exact, type Quantity } from "../quantity/quantity.ts";
 import { mm, um } from "../quantity/unit.ts";
 import { sourceText } from "../tables/source.ts";
 import type { HoleLimits, PlugLimits } from "./metricLimits.ts";
-import type { ParallelPipeThread, PipeThread } from "./pipeThread.ts";
+import type { ParallelPipeThread, PipeThread, TaperPipeThread } from "./pipeThread.ts";
 
 /** The limits of a plug and a hole; null where the standard of the thread sets none. */
 export type PipeLimits = { readonly [Limit in keyof (PlugLimits & HoleLimits)]: Quantity | null };
@@ -36,13 +36,14 @@ export function gLimits(thread: ParallelPipeThread, plugClass: GPlugClass): Plug
 }
 
 /**
- * Limits of size of a pipe thread; of a taper thread its sizes at the gauge plane, where they stand for the full
+ * Limits of size of a pipe thread, of an Rp hole those that its standard sets on diameters; of a taper thread its sizes at the gauge plane, where they stand for the full
  * material of plug and hole. Its other limits are null: there the standards tolerate the place of that plane instead.
  * `plugClass` speaks of G only. The outside of an NPT plug is at most that of the pipe.
  */
 export function pipeLimits(thread: PipeThread, plugClass: GPlugClass): PipeLimits {
   if (thread.type === "G") return gLimits(thread, plugClass);
   const { d, d_2, D_1 } = thread;
+  if (thread.type === "Rp") return { d_max: d, d_min: null, d2_max: d_2, d2_min: null, ...parallelHole(thread) };
   return {
     d_max: d,
     d_min: null,
@@ -62,6 +63,7 @@ export function gaugePlane(thread: PipeThread): GaugePlane | null {
       return null;
     case "R":
     case "Rc":
+    case "Rp":
       return plane(as("L", thread.gaugeLength), as("T", thread.gaugeTolerance));
     case "NPT":
       return plane(as("L", thread.L_1), as("T", thread.P));
@@ -69,6 +71,23 @@ export function gaugePlane(thread: PipeThread): GaugePlane | null {
       return thread satisfies never;
   }
 }
+
+/** An Rp hole may be off either way by what its gauge plane may be off on a taper. */
+function parallelHole({ d_2, D_1, P }: TaperPipeThread): HoleLimits {
+  const T = parallelTolerance({ P });
+  return {
+    D1_min: lessBy({ D: D_1, T }),
+    D1_max: moreBy({ D: D_1, T }),
+    D2_min: lessBy({ D: d_2, T }),
+    D2_max: moreBy({ D: d_2, T }),
+  };
+}
+
+const PARALLEL = "ISO 7-1:1994, table 1: parallel internal threads (from memory)";
+
+const parallelTolerance = formula("T_D = 1.25 * P / 16", { P: mm, T_D: mm }, PARALLEL);
+const lessBy = formula("D_min = D - T", { D: mm, T: mm, D_min: mm }, PARALLEL);
+const moreBy = formula("D_max = D + T", { D: mm, T: mm, D_max: mm }, PARALLEL);
 
 const LIMITS = "ISO 228-1:2000, 4";
 const GAUGING = "ISO 7-1:1994, table 1; ASME B1.20.1-2013, 4 (both from memory)";

@@ -17,10 +17,10 @@ export type PipeThreadProblem =
   | { readonly type: "not a standard size"; readonly kind: PipeThread["type"]; readonly accepted: readonly string[] }
   | { readonly type: "not its pitch"; readonly designation: string; readonly threadsPerInch: number };
 
-/** The pipe thread that `text` names: "G 1/2", "G1/2A", "R 1/2", "Rc 1/2", "1/2-14 NPT", "1/2 NPT", "NPT 1/2". */
+/** The pipe thread that `text` names: "G 1/2", "G1/2A", "R 1/2", "Rc 1/2", "Rp 1/2", "1/2-14 NPT", "1/2 NPT", "NPT 1/2". */
 export function pipeThreadFromText(text: string): PipeThreadRead {
   const plain = text.trim().replace(/\s+/g, " ").replace(/[‐‑–]/g, "-").replace(/["″”]/g, "");
-  const whitworth = /^(Rc|R|G) ?(\d+[ -]\d+\/\d+|\d+\/\d+|\d+) ?([AB])?$/i.exec(plain);
+  const whitworth = /^(R[cp]?|G) ?(\d+[ -]\d+\/\d+|\d+\/\d+|\d+) ?([AB])?$/i.exec(plain);
   if (whitworth) return whitworthThread(whitworth[1] ?? "", sizeAs(whitworth[2] ?? ""), whitworth[3]);
   const npt =
     /^(?:NPT ?)(\d+[ -]\d+\/\d+|\d+\/\d+|\d+)(?: ?- ?(\d+(?:\.5| 1\/2)?))?$/i.exec(plain) ??
@@ -29,7 +29,7 @@ export function pipeThreadFromText(text: string): PipeThreadRead {
 }
 
 function whitworthThread(letters: string, size: string, classText: string | undefined): PipeThreadRead {
-  const kind = (["G", "R", "Rc"] as const).find((it) => it.toLowerCase() === letters.toLowerCase()) ?? "G";
+  const kind = (["G", "R", "Rc", "Rp"] as const).find((it) => it.toLowerCase() === letters.toLowerCase()) ?? "G";
   const plugClass = gPlugClasses.find((it) => it === classText?.toUpperCase()) ?? null;
   if (kind === "G") {
     const row = pipeSizes.find((it) => it.size === size);

@@ -8,7 +8,7 @@ import type { NptThread } from "./nptThread.ts";
 import { flankOf55, type ThreadForm } from "./threadForm.ts";
 import { roundedTo } from "./unifiedRounding.ts";
 
-/** A pipe thread: parallel G (ISO 228-1), taper R in Rc (ISO 7-1), or NPT (ASME B1.20.1). */
+/** A pipe thread: parallel G (ISO 228-1), taper R in Rc or in parallel Rp (ISO 7-1), or NPT (ASME B1.20.1). */
 export type PipeThread = ParallelPipeThread | TaperPipeThread | NptThread;
 
 /** A parallel pipe thread by its basic sizes. */
@@ -20,15 +20,15 @@ export type ParallelPipeThread = WhitworthProfile & {
   readonly source: Source;
 };
 
-/** A taper pipe thread, R on the plug and Rc in the hole, by its basic sizes at the gauge plane. */
+/** A pipe thread of ISO 7-1, by its basic sizes at the gauge plane: R on the plug, a taper, in the hole Rc, a taper, or Rp, parallel. */
 export type TaperPipeThread = WhitworthProfile & {
-  readonly type: "R" | "Rc";
+  readonly type: "R" | "Rc" | "Rp";
   /** From the small end of the plug to the gauge plane, and how far that may be off. */
   readonly gaugeLength: Quantity;
   readonly gaugeTolerance: Quantity;
 };
 
-/** The size of "G 1/2", "R 1/2" and "Rc 1/2" is "1/2"; root of the plug and minor diameter of the hole are one. */
+/** The size of "G 1/2", "R 1/2", "Rc 1/2" and "Rp 1/2" is "1/2"; root of the plug and minor diameter of the hole are one. */
 type WhitworthProfile = ThreadForm & { readonly size: string };
 
 /** Growth of diameter along R, Rc and NPT threads. ISO 7-1:1994, 5; ASME B1.20.1-2013, 4. */
@@ -44,7 +44,7 @@ export const parallelPipeThread = (size: PipeSize): ParallelPipeThread => ({
 });
 
 /** The taper pipe thread of a size of ISO 7-1. */
-export function taperPipeThread(type: "R" | "Rc", size: TaperPipeSize): TaperPipeThread {
+export function taperPipeThread(type: TaperPipeThread["type"], size: TaperPipeSize): TaperPipeThread {
   const length = (symbol: string, value_mm: number): Quantity =>
     exact(symbol, value_mm, mm, sourceText(iso7GaugeLengths));
   return {

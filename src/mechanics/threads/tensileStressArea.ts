@@ -16,6 +16,7 @@ export function tensileStressArea(thread: Thread): Quantity {
     case "G":
     case "R":
     case "Rc":
+    case "Rp":
     case "NPT":
       return pipeStressArea(thread);
     default:

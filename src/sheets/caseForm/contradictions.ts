@@ -54,7 +54,9 @@ export function contradictions(given: GivenCase): readonly InputProblem[] {
 function sealsOnItsThread({ thread, seal }: GivenCase): InputProblem | null {
   const { kind } = seal;
   if (!isTaper(thread) || kind === null || kind === "taper" || kind === "none") return null;
-  const accepted = `"taper" or left out: ${thread.designation} seals on its own thread; a ring belongs to a parallel one`;
+  const instead =
+    thread.type === "Rp" ? `weigh a G plug on a ring as "G ${thread.size}"` : "a ring belongs to a parallel one";
+  const accepted = `"taper" or left out: ${thread.designation} seals on its own thread; ${instead}`;
   return { field: "seal.kind", given: `"${kind}"`, accepted };
 }
 

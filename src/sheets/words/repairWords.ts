@@ -28,6 +28,8 @@ export const whyNotSentences: Readonly<Record<WhyNot, string>> = {
   "no table of its coil holes":
     "Coils for pipe threads are sold, but the hole they want stands in their maker's table only: no fit sums here.",
   "taper thread": "A taper thread wants its own reamer, tap and gauge: no fit sums for it here.",
+  "closed by a taper plug":
+    "An R plug closes it by its flanks: no fit sums for that here. For a plug on a ring, with a flat face for it, weigh it as a G thread.",
   "no bush of this size": "There is no bush so large.",
   "the thread slides over": "A plug that slides over is not left in.",
 };

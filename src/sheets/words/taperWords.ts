@@ -9,12 +9,23 @@ export function taperSentences({ thread, byHand, least, most, byWrench, counted 
   const hand = valueIn(turn, byHand);
   const told = counted ? [countedSentences[counted]] : [];
   return [
-    `By hand a sound ${thread.designation} goes in ${halves(least)} to ${halves(most)} turns, ${halves(byHand)} where both parts are at their gauges; then ${from} to ${to} by wrench: ${nearest(hand + from)} to ${nearest(hand + to)} engaged in all.`,
+    `By hand ${sound(thread)} goes in ${halves(least)} to ${halves(most)} turns, ${halves(byHand)} where both parts are at their gauges; then ${from} to ${to} by wrench: ${nearest(hand + from)} to ${nearest(hand + to)} engaged in all.`,
     ...told,
     "Past that it wedges: a boss of light alloy or grey iron splits. Never back it off to line it up.",
-    "Flanks of 55° (R, Rc) and of 60° (NPT) do not seal on each other, and a taper plug in a parallel hole holds by its first turns only.",
+    ...(thread.type === "Rp"
+      ? [
+          "The hole is parallel: the R plug seals in the first turns at its mouth alone, with paste or tape. Flanks of 60° (NPT) do not seal in it.",
+          `A G plug on a ring is another joint. It goes in where it turns down to its seat by hand, as an Rp hole may be a little tight for it, and seals only on a flat face; it bears what it bears in G ${thread.size}: weigh it as that.`,
+        ]
+      : [
+          "Flanks of 55° (R, Rc) and of 60° (NPT) do not seal on each other, and a taper plug in a parallel hole holds by its first turns only.",
+        ]),
   ];
 }
+
+/** "a sound R 1/2"; an Rp hole is named with its plug. */
+const sound = ({ type, size, designation }: TaperTurns["thread"]): string =>
+  type === "Rp" ? `a sound R ${size} plug in ${designation}` : `a sound ${designation}`;
 
 const countedSentences: Readonly<Record<NonNullable<TaperTurns["counted"]>, string>> = {
   "too few": "Fewer were counted: dirt, a bruised start or another thread. Stop and find out which.",

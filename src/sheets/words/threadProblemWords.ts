@@ -18,7 +18,7 @@ export function acceptedAnyThread(it: ThreadProblem): string {
   }
 }
 
-const otherThreads = ', or "1/2-20 UNF", "G 1/2", "R 1/2", "1/2-14 NPT"';
+const otherThreads = ', or "1/2-20 UNF", "G 1/2", "R 1/2", "Rp 1/2", "1/2-14 NPT"';
 
 /** What would have been read as a tolerance class of a thread. */
 export function acceptedAnyClass(designation: string, accepted: ClassProblem["accepted"]): string {
@@ -48,7 +48,7 @@ export function acceptedUnifiedThread(problem: UnifiedThreadProblem): string {
 export function acceptedPipeThread(problem: PipeThreadProblem): string {
   switch (problem.type) {
     case "not a pipe thread":
-      return "a pipe thread such as G 1/2, R 1/2 or 1/2-14 NPT";
+      return "a pipe thread such as G 1/2, R 1/2, Rp 1/2 or 1/2-14 NPT";
     case "not a standard size":
       return `${problem.kind} ${anyOf(problem.accepted)}`;
     case "not its pitch":

@@ -18,7 +18,7 @@ describe("a thread that is not known", () => {
   test.each([
     [
       "foo",
-      /^thread: given "foo"; accepted: .*M20x1\.5.*"1\/4-20 UNC", "G 1\/2", "R 1\/2", "Rc 1\/2", "1\/2-14 NPT", "STI M20x1\.5"$/,
+      /^thread: given "foo"; accepted: .*M20x1\.5.*"1\/4-20 UNC", "G 1\/2", "R 1\/2", "Rc 1\/2", "Rp 1\/2", "1\/2-14 NPT", "STI M20x1\.5"$/,
     ],
     ["M20x1.7", /^thread: given "M20x1\.7"; accepted: a pitch of M20: /],
     ["1/4-21 UNC", /^thread: given "1\/4-21 UNC"; accepted: .*1\/4-20 UNC.*1\/4-28 UNF/],

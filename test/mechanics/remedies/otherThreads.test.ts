@@ -15,8 +15,9 @@ import type { Thread } from "../../../src/mechanics/threads/thread.ts";
 import { threadFromText } from "../../../src/mechanics/threads/threadText.ts";
 import { unifiedThread } from "../../../src/mechanics/threads/unifiedThread.ts";
 import { unifiedCoilHole } from "../../../src/mechanics/threads/wireCoilHole.ts";
+import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 import { agrees } from "../../published.ts";
-import { documentOf, textOf, weighed } from "./changedCase.ts";
+import { changedCase, documentOf, textOf, weighed } from "./changedCase.ts";
 
 function threadOf(text: string): Thread {
   const read = threadFromText(text);
@@ -149,6 +150,8 @@ describe("a taper thread", () => {
     ["1/2-14 NPT", "4.5", /The count is within that/],
     ["1/2-14 NPT", "7", /More were counted/],
     ["R 1/2", "4.5", /The count is within that/],
+    ["Rp 1/2", "4.5", /The count is within that/],
+    ["Rp 1/2", "1.5", /Fewer were counted/],
     ["3/4-14 NPT", "2.5", /Fewer were counted/],
   ])("%s with %s turns by hand is told by its turns", (thread, turns, told) => {
     const because = documentOf({ ...taper, thread, left: { turns } }).asFound.because.join(" ");
@@ -160,6 +163,32 @@ describe("a taper thread", () => {
   test("4.5 by hand and 1.5 to 3 by wrench are 6 to 7.5 engaged", () => {
     expect(documentOf(taper).asFound.because.join(" ")).toMatch(
       /2\.5 to 6\.5 turns, 4\.5 where both .* then 1\.5 to 3 by wrench: 6 to 7\.5 engaged/,
+    );
+  });
+
+  // ISO 7-1:1994, table 1 (from memory): gauge length 8.2 mm, the plug a turn off, the hole a turn and a quarter: 4.52 ± 2.25.
+  test.each(["R 1/2", "Rc 1/2", "Rp 1/2"])("%s goes in 2.5 to 7 turns by hand", (thread) => {
+    expect(documentOf({ ...taper, thread }).asFound.because.join(" ")).toMatch(
+      /goes in 2\.5 to 7 turns, 4\.5 where both/,
+    );
+  });
+
+  test("Rp is a parallel hole for an R plug: no window, its turns, and what becomes of a G plug", () => {
+    const found = documentOf({ ...taper, thread: "Rp 1/2" });
+    expect([found.asFound.window, found.remedies.every(({ window }) => window === null)]).toEqual([null, true]);
+    const because = found.asFound.because.join(" ");
+    expect(because).toMatch(/a sound R 1\/2 plug in Rp 1\/2 goes in/);
+    expect(because).toMatch(/first turns at its mouth alone, with paste or tape/);
+    expect(because).toMatch(/A G plug on a ring is another joint.* weigh it as that/);
+    expect(found.assumed).toContainEqual(expect.objectContaining({ reading: "seal.kind", value: "taper" }));
+    for (const id of ["next size", "wire coil", "solid bushing", "bonded bush"] as const)
+      expect(whyNot(weighed({ ...taper, thread: "Rp 1/2" }), id)).toBe("closed by a taper plug");
+  });
+
+  test("a ring in an Rp hole is asked about, and the G thread to weigh it as is named", () => {
+    const read = readCase(changedCase({ thread: "Rp 1/2" }), "2026-11-25");
+    expect(read.ok || read.problems).toContainEqual(
+      expect.objectContaining({ field: "seal.kind", accepted: expect.stringMatching(/G plug on a ring as "G 1\/2"/) }),
     );
   });
 

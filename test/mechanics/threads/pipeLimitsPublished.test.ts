@@ -72,6 +72,42 @@ describe("R and Rc threads have the sizes printed at the gauge plane", () => {
   });
 });
 
+// ISO 7-1:1994, table 1 (from memory): parallel internal threads may be off by so much on the diameter, either way; mm.
+describe("the diameters of an Rp hole lie about those of its gauge plane", () => {
+  test.each([
+    ["1/8", "0.071"],
+    ["1/4", "0.104"],
+    ["3/8", "0.104"],
+    ["1/2", "0.142"],
+    ["3/4", "0.142"],
+    ["1", "0.180"],
+    ["2", "0.180"],
+  ])("Rp %s: ± %s", (size, tolerance) => {
+    const [, row = ""] = rows.find(([it]) => it === size) ?? [];
+    const [, d = "", d2 = "", D1 = ""] = row.split(" ");
+    const limits = pipeLimits(threadOf(`Rp ${size}`), "A");
+    for (const [basic, least, most] of [
+      [d2, limits.D2_min, limits.D2_max],
+      [D1, limits.D1_min, limits.D1_max],
+    ] as const) {
+      agrees((mmOf(most) - mmOf(least)) / 2, tolerance);
+      agrees((mmOf(most) + mmOf(least)) / 2, basic);
+    }
+    // Its plug is a taper R.
+    agrees(mmOf(limits.d_max), d);
+    expect([limits.d_min, limits.d2_min]).toEqual([null, null]);
+    expect(gaugePlane(threadOf(`Rp ${size}`))).toEqual(gaugePlane(threadOf(`R ${size}`)));
+  });
+
+  // ISO 228-1:2000, table 1: a G 1/2 plug of class A may be 19.793 over its flanks; the hole may be 19.793 - 0.142 (from memory).
+  test("a G plug at its largest does not go into an Rp hole at its smallest", () => {
+    const [plug, hole] = ["G 1/2", "Rp 1/2"].map((it) => pipeLimits(threadOf(it), "A"));
+    agrees(mmOf(plug?.d2_max ?? null) - mmOf(hole?.D2_min ?? null), "0.142");
+    // At its largest it is as wide as a G hole, so a plug that goes in bears what it bears there.
+    agrees(mmOf(hole?.D2_max ?? null) - mmOf(plug?.D2_max ?? null), "0.000");
+  });
+});
+
 test("a parallel thread has no gauge plane", () => expect(gaugePlane(threadOf("G 1/2"))).toBeNull());
 
 function mmOf(q: Quantity | null): number {

@@ -18,6 +18,9 @@ describe("pipe threads from text", () => {
     ["R 1/2", "R 1/2", null],
     ["Rc 1/2", "Rc 1/2", null],
     ["RC1/2", "Rc 1/2", null],
+    ["Rp 1/2", "Rp 1/2", null],
+    ['RP1/2"', "Rp 1/2", null],
+    ["rp 1-1/4", "Rp 1 1/4", null],
     ["1/2-14 NPT", "1/2-14 NPT", null],
     ["1/2 NPT", "1/2-14 NPT", null],
     ["NPT 1/2", "1/2-14 NPT", null],
@@ -30,16 +33,29 @@ describe("pipe threads from text", () => {
     expect(read.ok && [read.thread.designation, read.plugClass]).toEqual([designation, plugClass]);
   });
 
-  test.each(["", "G", "1/2", "R 1/2 A", "M20x1.5", "1/4-20 UNC", "NPT", "1/2-14", "1/2 NPTF", "G 1/2 C", "G -1/2"])(
-    "%j is no pipe thread",
-    (text) => expect(pipeThreadFromText(text)).toEqual({ ok: false, problem: { type: "not a pipe thread" } }),
+  test.each([
+    "",
+    "G",
+    "1/2",
+    "R 1/2 A",
+    "Rp 1/2 A",
+    "M20x1.5",
+    "1/4-20 UNC",
+    "NPT",
+    "1/2-14",
+    "1/2 NPTF",
+    "G 1/2 C",
+    "G -1/2",
+  ])("%j is no pipe thread", (text) =>
+    expect(pipeThreadFromText(text)).toEqual({ ok: false, problem: { type: "not a pipe thread" } }),
   );
 
-  test("R 5/8 names the sizes that taper threads have", () =>
-    expect(pipeThreadFromText("R 5/8")).toEqual({
+  test.each(["R", "Rc", "Rp"])("%s 5/8 names the sizes that threads of ISO 7-1 have", (kind) =>
+    expect(pipeThreadFromText(`${kind} 5/8`)).toEqual({
       ok: false,
-      problem: { type: "not a standard size", kind: "R", accepted: taperPipeSizes.map(({ size }) => size) },
-    }));
+      problem: { type: "not a standard size", kind, accepted: taperPipeSizes.map(({ size }) => size) },
+    }),
+  );
 
   test("G 9/16 and 5/8 NPT are no standard sizes", () => {
     expect(pipeThreadFromText("G 9/16")).toMatchObject({ problem: { type: "not a standard size", kind: "G" } });
@@ -55,7 +71,7 @@ describe("pipe threads from text", () => {
   test("reads the designation of every size", () => {
     const designations = [
       ...pipeSizes.map(({ size }) => `G ${size}`),
-      ...taperPipeSizes.flatMap(({ size }) => [`R ${size}`, `Rc ${size}`]),
+      ...taperPipeSizes.flatMap(({ size }) => [`R ${size}`, `Rc ${size}`, `Rp ${size}`]),
       ...nptSizes.map((it) => nptThread(it).designation),
     ];
     for (const designation of designations) {
@@ -67,7 +83,7 @@ describe("pipe threads from text", () => {
   test("answers any text at all", () => {
     fc.assert(
       fc.property(
-        fc.oneof(fc.string(), fc.stringMatching(/^(G|R|Rc|NPT)? ?\d?[ -]?\d\/?\d{0,2}(-\d\d)? ?(A|NPT)?$/)),
+        fc.oneof(fc.string(), fc.stringMatching(/^(G|R|Rc|Rp|NPT)? ?\d?[ -]?\d\/?\d{0,2}(-\d\d)? ?(A|NPT)?$/)),
         (text) => {
           const read = pipeThreadFromText(text);
           return read.ok ? read.thread.P.value > 0 : read.problem.type !== undefined;

@@ -26,7 +26,7 @@ export const anySection: fc.Arbitrary<SectionInput> = fc
     goodFrom_mm: length(0, 12),
     goodTo_mm: length(0, 30),
     surface: fc.constantFrom(...surfaces),
-    taper: fc.option(fc.constantFrom("R 1/4", "Rc 1/2", "1/2-14 NPT", "1-11.5 NPT")),
+    taper: fc.option(fc.constantFrom("R 1/4", "Rc 1/2", "Rp 3/4", "1/2-14 NPT", "1-11.5 NPT")),
   })
   .map(({ thread: [metric_mm, pitch_mm], head, kind, thickness, taper, ...rest }) => {
     const sizes = kind === "taper" && taper !== null ? threadNamed(taper) : sizesOf(metric_mm, pitch_mm);

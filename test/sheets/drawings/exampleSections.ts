@@ -89,3 +89,6 @@ export const taperPlug: SectionInput = {
   turnsCarrying: 4.5,
   turnsHealthy: null,
 };
+
+/** An R plug in a parallel hole: it seals in the turns at the mouth. */
+export const taperPlugInRp: SectionInput = { ...taperPlug, ...threadNamed("Rp 1/2") };

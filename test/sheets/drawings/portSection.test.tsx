@@ -10,7 +10,16 @@ import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
 import { anyCaption, anyPair, anySection } from "./arbitraries.ts";
 import { expectCommitted } from "./committedDrawing.ts";
 import { expectInside } from "./drawnPoints.ts";
-import { healthy, hurt, longerPlug, mostlyUnknown, taperPlug, withORing, withSealant } from "./exampleSections.ts";
+import {
+  healthy,
+  hurt,
+  longerPlug,
+  mostlyUnknown,
+  taperPlug,
+  taperPlugInRp,
+  withORing,
+  withSealant,
+} from "./exampleSections.ts";
 
 describe("pinned: drawings that were looked at", () => {
   test.each([
@@ -20,6 +29,7 @@ describe("pinned: drawings that were looked at", () => {
     ["port-o-ring.svg", withORing, "O-ring in a chamfer"],
     ["port-longer-plug.svg", longerPlug, "Longer plug with bonded seal"],
     ["port-taper.svg", taperPlug, "As found"],
+    ["port-taper-in-rp.svg", taperPlugInRp, "As found"],
     ["port-mostly-unknown.svg", mostlyUnknown, "As found"],
   ])("%s", (name, input, caption) => {
     expectCommitted(name, standaloneSvg(<PortSection section={portSection(input)} caption={caption} />));

@@ -15,7 +15,7 @@ export function limitsCommand(program: Command): void {
     )
     .argument(
       "<thread>",
-      'as M20x1.5, "1/4-20 UNC", "G 1/2", "R 1/2", "1/2-14 NPT", or "STI M20x1.5" for the hole of a wire coil',
+      'as M20x1.5, "1/4-20 UNC", "G 1/2", "R 1/2", "Rp 1/2", "1/2-14 NPT", or "STI M20x1.5" for the hole of a wire coil',
     )
     .option("--plug <class>", "tolerance class of the plug, as 6g or 5g6g; 2A; A or B")
     .option("--hole <class>", "tolerance class of the hole, as 6H or 4H5H; 2B")
