@@ -220,7 +220,7 @@ describe("0405, a wrong plug forced into a tractor's level port", () => {
     const bung = remedy(found, "expanding bung");
     expect([bung.lasting, bung.conditions.join(" ")]).toEqual([false, expect.stringMatching(/yard only/)]);
     expect(remedy(found, "wire coil").because.join(" ")).toMatch(/maker's table only/);
-    expect(remedy(found, "next size").checks.join(" ")).toMatch(/A new plug, G 3\/4/);
+    expect(remedy(found, "next size").checks.join(" ")).toMatch(/Or G 3\/4.*A new plug, M24x1\.5/);
     expect(remedy(found, "solid bushing").checks.join(" ")).toMatch(/outside, G 1\/2 inside/);
   });
 });

@@ -5,7 +5,7 @@ import { metricSizes } from "../tables/iso261.ts";
 import { judgement, sourceText } from "../tables/source.ts";
 import { type MetricThread, metricThread } from "../threads/metricThread.ts";
 import { isTaper, type Thread } from "../threads/thread.ts";
-import type { RepairCheck } from "./repair.ts";
+import type { RepairCheck } from "./repairCheck.ts";
 
 const wallOf = formula(
   "t_b = (D_o - 1.227 * P_o - 1.02 * d) / 2",

@@ -9,7 +9,8 @@ import { fullDepth, overrun, roomAsked, tapRoom } from "./fitOverrun.ts";
 import { shareOfThread } from "./fitTapping.ts";
 import { leastBoss, wallNeeds } from "./fitWall.ts";
 import type { PortCase } from "./portCase.ts";
-import { chipsCheck, cuttingChecks, type RepairCheck, tapCheck } from "./repair.ts";
+import { chipsCheck, cuttingChecks, tapCheck } from "./repair.ts";
+import type { RepairCheck } from "./repairCheck.ts";
 
 /** The thread that is cut, by its standard, its major and pitch diameter and its pitch. */
 type CutThread = {

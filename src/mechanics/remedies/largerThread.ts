@@ -9,23 +9,26 @@ import { type UnifiedThread, unifiedThread } from "../threads/unifiedThread.ts";
 import { leastClearance } from "./fitTapping.ts";
 
 /**
- * The next thread up that a torn one may be cut to, of its own standard, so that whoever opens it next finds what he expects:
- * the first whose drill takes the whole of the torn thread. Null where there is none, and for a taper thread.
+ * The next threads up that a torn one may be cut to, the smallest hole first: the first of each series whose drill takes the
+ * whole of the torn thread. Of its own standard, so that whoever opens it next finds what he expects; a torn G may go to a
+ * metric plug as well, which takes less of the wall. None for a taper thread.
  */
-export function nextSize(torn: Thread): Thread | null {
-  if (isTaper(torn)) return null;
-  const larger = largerThan(torn);
-  return larger.find((it) => leastClearance(torn, it) >= -1e-9) ?? null;
+export function nextSizes(torn: Thread): readonly Thread[] {
+  if (isTaper(torn)) return [];
+  return seriesFor(torn)
+    .flatMap((larger) => larger.find((it) => leastClearance(torn, it) >= -1e-9) ?? [])
+    .toSorted((a, b) => a.d.value - b.d.value);
 }
 
-function largerThan(torn: Exclude<Thread, TaperThread>): readonly Thread[] {
+/** Series of threads larger than the torn one, each from small to large. */
+function seriesFor(torn: Exclude<Thread, TaperThread>): readonly (readonly Thread[])[] {
   switch (torn.type) {
     case "metric":
-      return largerMetric(torn);
+      return [largerMetric(torn)];
     case "unified":
-      return largerUnified(torn);
+      return [largerUnified(torn)];
     case "G":
-      return largerPipe(torn);
+      return [largerPipe(torn), finePlugs(1e3 * torn.d.value, 1.5)];
     default:
       return torn satisfies never;
   }
@@ -34,15 +37,18 @@ function largerThan(torn: Exclude<Thread, TaperThread>): readonly Thread[] {
 /** Of the diameters that plugs and their rings are made in, of the same pitch or else 1.5 mm. */
 function largerMetric(torn: MetricThread): readonly MetricThread[] {
   const [d_mm, P_mm] = [1e3 * torn.d.value, 1e3 * torn.P.value];
-  return [P_mm, 1.5].flatMap((pitch_mm) =>
-    metricSizes
-      .filter((it) => Math.abs(it.P_mm - pitch_mm) < 1e-9 && it.d_mm > d_mm && isPlugSize(it.d_mm))
-      .map((it) => metricThread(it.d_mm, it.P_mm)),
-  );
+  return [P_mm, 1.5].flatMap((pitch_mm) => finePlugs(d_mm, pitch_mm));
 }
 
+const finePlugs = (over_mm: number, pitch_mm: number): readonly MetricThread[] =>
+  metricSizes
+    .filter((it) => Math.abs(it.P_mm - pitch_mm) < 1e-9 && it.d_mm > over_mm && isPlugSize(it))
+    .map((it) => metricThread(it.d_mm, it.P_mm));
+
 const largestRing_mm = Math.max(...plugDiameters_mm);
-const isPlugSize = (d_mm: number): boolean => plugDiameters_mm.includes(d_mm) || d_mm > largestRing_mm;
+/** Above the rings of our table, the diameters that taps are kept in: those of the first and second choice of ISO 261. */
+const isPlugSize = ({ d_mm, choice }: (typeof metricSizes)[number]): boolean =>
+  plugDiameters_mm.includes(d_mm) || (d_mm > largestRing_mm && (choice === 1 || choice === 2));
 
 /** Of the series that taps and plugs are sold in: its own where it is coarse or fine, then the fine one (from memory). */
 function largerUnified(torn: UnifiedThread): readonly UnifiedThread[] {

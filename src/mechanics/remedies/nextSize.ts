@@ -1,19 +1,22 @@
-import { exact, valueIn } from "../quantity/quantity.ts";
-import { mm } from "../quantity/unit.ts";
+import { exact, type Quantity, valueIn } from "../quantity/quantity.ts";
+import { mm, percent } from "../quantity/unit.ts";
+import type { Thread } from "../threads/thread.ts";
 import { need } from "./fitNeed.ts";
-import { clearOfTorn, clears, percentOfIsoThread, tappingDrill } from "./fitTapping.ts";
+import { clearOfTorn, clears, percentOfIsoThread, shareOfThread, tappingDrill } from "./fitTapping.ts";
+import { wallNeeds } from "./fitWall.ts";
 import { fullTurns } from "./fullTurns.ts";
 import { handCut } from "./handCut.ts";
-import { nextSize } from "./largerThread.ts";
+import { nextSizes } from "./largerThread.ts";
 import { recutPort, weighedAnew } from "./newThread.ts";
 import type { PortCase } from "./portCase.ts";
 import { newThreadRules, type Repair, repairOf } from "./repair.ts";
+import type { RepairCheck } from "./repairCheck.ts";
 import { taperWhyNot } from "./taperPort.ts";
 
 /** The hole re-tapped to the next size up, with a new plug and a larger ring. */
 export function nextSizeRepair(portCase: PortCase): Repair {
   const { port } = portCase;
-  const larger = nextSize(port.thread);
+  const [larger, ...others] = nextSizes(port.thread);
   if (!larger)
     return repairOf(portCase, "next size", {
       bound: newThreadRules,
@@ -37,6 +40,7 @@ export function nextSizeRepair(portCase: PortCase): Repair {
       ...cut.drilling,
       { type: "clears the torn thread", clears: clears(port.thread, larger), thread: larger.designation },
       ...cut.tapping,
+      ...others.map((it) => orElse(portCase, it).check),
       {
         type: "new plug",
         thread: larger.designation,
@@ -48,8 +52,30 @@ export function nextSizeRepair(portCase: PortCase): Repair {
       clearOfTorn(port.thread, larger),
       ...cut.sums,
       ...(depth ? [depth] : []),
+      ...others.flatMap((it) => orElse(portCase, it).sums),
     ],
     repaired: recut,
     closed: () => (recut ? weighedAnew(recut) : null),
   });
+}
+
+/** Another thread that the hole may be cut to, by the same sums: its drill, whether it clears, and the wall that it leaves. */
+function orElse(
+  { port }: PortCase,
+  thread: Thread,
+): { readonly check: RepairCheck; readonly sums: readonly Quantity[] } {
+  const drill = tappingDrill(thread);
+  const q = shareOfThread(thread.type, thread, drill);
+  const [wall] = wallNeeds(port, thread.d);
+  return {
+    check: {
+      type: "or its own next size",
+      thread: thread.designation,
+      drill_mm: valueIn(mm, drill),
+      percentOfThread: valueIn(percent, q),
+      clears: clears(port.thread, thread),
+      wall,
+    },
+    sums: [q, clearOfTorn(port.thread, thread), ...(wall.has ? [wall.has] : [])],
+  };
 }

@@ -1,7 +1,8 @@
 import { valueIn } from "../../mechanics/quantity/quantity.ts";
 import { mm } from "../../mechanics/quantity/unit.ts";
 import type { Need, NeedOf } from "../../mechanics/remedies/fitNeed.ts";
-import type { RepairCheck, Stands, WhyNot } from "../../mechanics/remedies/repair.ts";
+import type { Stands, WhyNot } from "../../mechanics/remedies/repair.ts";
+import type { RepairCheck } from "../../mechanics/remedies/repairCheck.ts";
 import type { Condition } from "../../mechanics/tables/portCells.ts";
 import { lengthText, turnsWord } from "./figures.ts";
 
@@ -85,11 +86,9 @@ export function repairCheckSentence(check: RepairCheck): string {
     case "drill":
       return `Drill ${lengthText(check.drill_mm)}: ${Math.round(check.percentOfThread)} % of thread.`;
     case "clears the torn thread":
-      return {
-        surely: `${check.thread} takes the torn thread away whole.`,
-        just: `${check.thread} only just clears the torn thread: measure the bore before you drill.`,
-        not: `${check.thread} would bite in the old crests.`,
-      }[check.clears];
+      return clearsSentence(check);
+    case "or its own next size":
+      return `Or ${check.thread}, of the torn thread's own standard, so that the next hand finds what he expects: drill ${lengthText(check.drill_mm)}, ${Math.round(check.percentOfThread)} % of thread. ${clearsSentence(check)} ${needSentence(check.wall)}`;
     case "tap forms":
       return check.fits.length === 0
         ? `No tap runs out behind: a bottoming tap wants ${lengthText(check.most_mm[0] ?? 0)}.`
@@ -120,6 +119,13 @@ export function repairCheckSentence(check: RepairCheck): string {
       return check satisfies never;
   }
 }
+
+const clearsSentence = ({ thread, clears }: Extract<RepairCheck, { readonly clears: unknown }>): string =>
+  ({
+    surely: `${thread} takes the torn thread away whole.`,
+    just: `${thread} only just clears the torn thread: measure the bore before you drill.`,
+    not: `${thread} would bite in the old crests.`,
+  })[clears];
 
 const overruns = ([bottoming = 0, plug = 0, taper = 0]: readonly number[]): string =>
   `a bottoming tap runs out ${lengthText(bottoming)}, a plug tap ${lengthText(plug)}, a taper tap ${lengthText(taper)}`;

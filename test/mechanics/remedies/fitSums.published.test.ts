@@ -18,7 +18,7 @@ import {
 } from "../../../src/mechanics/remedies/fitTapping.ts";
 import { leastBoss, wallNeeds } from "../../../src/mechanics/remedies/fitWall.ts";
 import { completed } from "../../../src/mechanics/remedies/givenCase.ts";
-import { nextSize } from "../../../src/mechanics/remedies/largerThread.ts";
+import { nextSizes } from "../../../src/mechanics/remedies/largerThread.ts";
 import { metricSizes } from "../../../src/mechanics/tables/iso261.ts";
 import { metricThread } from "../../../src/mechanics/threads/metricThread.ts";
 import { wireCoilHole } from "../../../src/mechanics/threads/wireCoilHole.ts";
@@ -75,10 +75,10 @@ describe("a larger thread takes a torn one away", () => {
     ["M20x1.5", 20, 1.5, "M22x1.5"],
     ["M14x1.25", 14, 1.25, "M16x1.5"],
   ])("the next plug size of %s", (_, d, P, next) => {
-    expect(nextSize(metricThread(d, P))?.designation).toBe(next);
+    expect(nextSizes(metricThread(d, P)).map(({ designation }) => designation)).toEqual([next]);
   });
 
-  test("above M64 there is none", () => expect(nextSize(metricThread(64, 1.5))).toBeNull());
+  test("above M64 there is none", () => expect(nextSizes(metricThread(64, 1.5))).toEqual([]));
 });
 
 // Common practice, no source: residual wall 0.375 and boss 1.75 of the hole's major diameter, wire-coil holes in castings.

@@ -4,7 +4,7 @@ import { mm } from "../../../src/mechanics/quantity/unit.ts";
 import { bushThread } from "../../../src/mechanics/remedies/fitBush.ts";
 import { coilDrill } from "../../../src/mechanics/remedies/fitCoil.ts";
 import { shareOfThread, tappingDrill } from "../../../src/mechanics/remedies/fitTapping.ts";
-import { nextSize } from "../../../src/mechanics/remedies/largerThread.ts";
+import { nextSizes } from "../../../src/mechanics/remedies/largerThread.ts";
 import type { RepairId } from "../../../src/mechanics/remedies/method.ts";
 import type { Weighed } from "../../../src/mechanics/remedies/weigh.ts";
 import { unifiedSizes } from "../../../src/mechanics/tables/asmeB1Sizes.ts";
@@ -59,22 +59,54 @@ describe("tapping drills of G threads", () => {
   });
 });
 
-describe("the next size is of the torn thread's own standard", () => {
+const nextOf = (torn: string): readonly string[] => nextSizes(threadOf(torn)).map(({ designation }) => designation);
+
+describe("the next size", () => {
   // By hand: the drill takes the torn major diameter and 0.4 mm over it. G 5/8 would leave the old crests (21.0 < 21.4).
   test.each([
-    ["G 1/4", "G 3/8"],
-    ["G 1/2", "G 3/4"],
     ["1/2-20 UNF", "5/8-18 UNF"],
     ["3/4-16 UNF", "7/8-14 UNF"],
     ["1/2-13 UNC", "5/8-11 UNC"],
     ["M20x1.5", "M22x1.5"],
-  ])("%s goes to %s", (torn, larger) => {
-    if (torn === "M20x1.5") expect(nextSize(threadOf(torn))?.designation).toMatch(/^M2[24]x1\.5$/);
-    else expect(nextSize(threadOf(torn))?.designation).toBe(larger);
+  ])("of %s is %s, of its own standard", (torn, larger) => expect(nextOf(torn)).toEqual([larger]));
+
+  // By hand, d - 1.5 of the metric plug and the drill of the G thread against what is torn: 10.13, 13.56, 17.06, 21.36, 26.84, 33.65.
+  test.each([
+    ["G 1/8", "M12x1.5", "G 1/4"],
+    ["G 1/4", "M16x1.5", "G 3/8"],
+    ["G 3/8", "M20x1.5", "G 1/2"],
+    ["G 1/2", "M24x1.5", "G 3/4"],
+    ["G 3/4", "M30x1.5", "G 1"],
+    ["G 1", "M36x1.5", "G 1 1/4"],
+  ])("of %s is %s, which takes less of the wall, or %s", (torn, metric, pipe) => {
+    expect(nextOf(torn)).toEqual([metric, pipe]);
+  });
+
+  test("above the largest pipe is a metric plug alone", () => expect(nextOf("G 2")).toEqual(["M64x1.5"]));
+
+  // The example's port is 7 mm from the edge, in light alloy. By hand: 7 - (24 - 20.955)/2 = 5.48 and 7 - (26.441 - 20.955)/2 = 4.26;
+  // (26.441 - 24.5)/(2 · 0.640327 · 1.8143) = 84 %, (24 - 22.5)/(0.75 · √3 · 1.5) = 77 %.
+  test("of a torn G 1/2 comes with drill, share of thread, clearance and wall of both", () => {
+    const found = documentOf({ thread: "G 1/2", seal: onRings }).remedies.find(({ id }) => id === "next size");
+    const said = [...(found?.checks ?? []), ...(found?.needs ?? [])].join(" ");
+    expect(said).toMatch(/Drill 22\.5 mm: 77 % of thread/);
+    expect(said).toMatch(/M24x1\.5 takes the torn thread away whole/);
+    expect(said).toMatch(/Wall left 5\.5 mm, wants 2\.5 mm/);
+    expect(said).toMatch(
+      /Or G 3\/4, .*: drill 24\.5 mm, 84 % of thread\. G 3\/4 takes .* whole\. Wall left 4\.3 mm, wants 2\.5 mm/,
+    );
+    expect(said).toMatch(/A new plug, M24x1\.5/);
+  });
+
+  test("where the wall bears the metric plug alone, that is said of the other", () => {
+    // 4 mm: 2.48 and 1.26 mm are left, each known to 0.2 mm or so.
+    const found = documentOf({ thread: "G 1/2", seal: onRings, case: { thinnestWall: "4.2 mm" } });
+    const said = found.remedies.find(({ id }) => id === "next size")?.checks.join(" ");
+    expect(said).toMatch(/Or G 3\/4.*Wall left 1\.5 mm, wants 2\.5 mm/);
   });
 
   test("none goes from the largest, and none from a taper thread", () => {
-    for (const text of ["G 2", "2 1/2-12 UN", "1/2-14 NPT", "R 1/2"]) expect(nextSize(threadOf(text))).toBeNull();
+    for (const text of ["2 1/2-12 UN", "1/2-14 NPT", "R 1/2"]) expect(nextOf(text)).toEqual([]);
   });
 });
 
