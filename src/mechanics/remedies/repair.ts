@@ -1,4 +1,4 @@
-import type { Insert } from "../joint/section.ts";
+import type { Insert } from "../joint/sectionInput.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { dayAfter } from "../service/dueDate.ts";
 import { jointRows } from "../tables/jointKinds.ts";

@@ -1,4 +1,5 @@
-import { type Insert, type PortSection, portSection } from "../../mechanics/joint/section.ts";
+import { type PortSection, portSection } from "../../mechanics/joint/section.ts";
+import type { Insert } from "../../mechanics/joint/sectionInput.ts";
 import { sectionThread } from "../../mechanics/joint/sectionThread.ts";
 import { usableRange } from "../../mechanics/joint/wrench.ts";
 import { mean } from "../../mechanics/quantity/distribution.ts";

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { conditions } from "../../../src/mechanics/joint/port.ts";
-import { portSection, type SectionInput } from "../../../src/mechanics/joint/section.ts";
+import { portSection } from "../../../src/mechanics/joint/section.ts";
+import type { SectionInput } from "../../../src/mechanics/joint/sectionInput.ts";
 import type { Outline } from "../../../src/mechanics/joint/sectionOutline.ts";
 import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
 import { mm } from "../../../src/mechanics/quantity/unit.ts";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { portSection, type SectionInput } from "../../../src/mechanics/joint/section.ts";
+import { portSection } from "../../../src/mechanics/joint/section.ts";
+import type { SectionInput } from "../../../src/mechanics/joint/sectionInput.ts";
 import type { Outline, Point } from "../../../src/mechanics/joint/sectionOutline.ts";
 import { sectionThread } from "../../../src/mechanics/joint/sectionThread.ts";
 import { threadFromText } from "../../../src/mechanics/threads/threadText.ts";

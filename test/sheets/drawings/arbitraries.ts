@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { conditions, sealKinds, surfaces } from "../../../src/mechanics/joint/port.ts";
-import type { SectionInput } from "../../../src/mechanics/joint/section.ts";
+import type { SectionInput } from "../../../src/mechanics/joint/sectionInput.ts";
 import type { WindowProps } from "../../../src/sheets/drawings/window/windowProps.ts";
 import { sizesOf, threadNamed } from "./exampleSections.ts";
 

@@ -1,4 +1,4 @@
-import type { SectionInput } from "../../../src/mechanics/joint/section.ts";
+import type { SectionInput } from "../../../src/mechanics/joint/sectionInput.ts";
 import { sectionThread } from "../../../src/mechanics/joint/sectionThread.ts";
 import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
 import { mm } from "../../../src/mechanics/quantity/unit.ts";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { portSection, type SectionInput } from "../../../src/mechanics/joint/section.ts";
+import { portSection } from "../../../src/mechanics/joint/section.ts";
+import type { SectionInput } from "../../../src/mechanics/joint/sectionInput.ts";
 import { type Box, type Label, labelBox, overlap } from "../../../src/sheets/drawings/lettering.ts";
 import { BeforeAfter } from "../../../src/sheets/drawings/section/BeforeAfter.tsx";
 import { PortSection } from "../../../src/sheets/drawings/section/PortSection.tsx";

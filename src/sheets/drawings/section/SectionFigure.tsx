@@ -1,4 +1,5 @@
-import type { Insert, PortSection } from "../../../mechanics/joint/section.ts";
+import type { PortSection } from "../../../mechanics/joint/section.ts";
+import type { Insert } from "../../../mechanics/joint/sectionInput.ts";
 import {
   boreRadius_mm,
   crestRadius_mm,
