@@ -12,7 +12,6 @@ import {
 } from "../../mechanics/threads/pipeLimits.ts";
 import { type PipeThreadRead, pipeThreadFromText } from "../../mechanics/threads/pipeText.ts";
 import { standardHole, standardPlug } from "../../mechanics/threads/standardClasses.ts";
-import { unifiedStressArea } from "../../mechanics/threads/tensileStressArea.ts";
 import { holeClassFromText, plugClassFromText } from "../../mechanics/threads/toleranceClass.ts";
 import { unifiedHoleClassFromText, unifiedPlugClassFromText } from "../../mechanics/threads/unifiedClass.ts";
 import { unifiedHoleLimits, unifiedPlugLimits } from "../../mechanics/threads/unifiedLimits.ts";
@@ -96,7 +95,7 @@ function unifiedSizes(text: string, read: UnifiedThreadRead, classes: Classes): 
     name: named(thread, plug.toleranceClass, hole.toleranceClass),
     printedIn: "in",
     limits: { ...unifiedPlugLimits(thread, plug.toleranceClass), ...unifiedHoleLimits(thread, hole.toleranceClass) },
-    A_s: unifiedStressArea(thread),
+    A_s: thread.A_s,
     gaugePlane: null,
   };
 }

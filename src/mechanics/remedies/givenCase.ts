@@ -12,7 +12,7 @@ import type {
   WasherMaterial,
 } from "../joint/port.ts";
 import type { Wrench } from "../joint/wrench.ts";
-import { exact, type Quantity, valueIn } from "../quantity/quantity.ts";
+import { exact, type Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
 import type { HeldCase } from "../service/heldCases.ts";
 import type { PropertyClass } from "../tables/iso898.ts";
@@ -102,7 +102,6 @@ export function completed(given: GivenCase): { readonly portCase: PortCase; read
     return value;
   };
 
-  const d_mm = valueIn(mm, given.thread.d);
   const { left } = given;
   const port: Port = {
     thread: given.thread,
@@ -162,7 +161,7 @@ export function completed(given: GivenCase): { readonly portCase: PortCase; read
       given_.kind ?? (isTaper(given.thread) ? takenTaper() : take("seal.kind", "flat washer", commonPractice));
     const material =
       kind !== "flat washer" ? null : (given_.material ?? take("seal.material", "aluminium", commonPractice));
-    const size = sealSize(kind, d_mm, given.plug.headDiameter);
+    const size = sealSize(kind, given.thread, given.plug.headDiameter);
     const length = (name: "outside" | "inside" | "thickness", symbol: string, value_mm: number): Quantity =>
       given_[name] ?? take(`seal.${name}`, exact(symbol, value_mm, mm, sourceText(size.source)), size.source);
     return {

@@ -40,7 +40,7 @@ export function recutPort(portCase: PortCase, thread: Thread, depth: Quantity): 
   const { port, asFound } = portCase;
   const d_mm = valueIn(mm, thread.d);
   const { seal, plug } = asFound;
-  const size = sealSize(seal.kind, d_mm, null);
+  const size = sealSize(seal.kind, thread, null);
   const length = (symbol: string, value_mm: number): Quantity => exact(symbol, value_mm, mm, sourceText(size.source));
   const ring = {
     ...seal,

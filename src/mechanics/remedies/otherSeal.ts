@@ -1,5 +1,5 @@
 import type { Closure, Seal, SealKind, WasherMaterial } from "../joint/port.ts";
-import { exact, valueIn } from "../quantity/quantity.ts";
+import { exact } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
 import { sourceText } from "../tables/source.ts";
 import type { RemedyId } from "./method.ts";
@@ -43,7 +43,7 @@ export function withSeal({ port, asFound }: PortCase, kind: SealKind, material: 
   function sealFor(): Seal {
     if (kind === "flat washer" && asFound.seal.kind === "flat washer")
       return { ...asFound.seal, material, original: false };
-    const size = sealSize(kind, valueIn(mm, port.thread.d), asFound.plug.headDiameter);
+    const size = sealSize(kind, port.thread, asFound.plug.headDiameter);
     const source = sourceText(size.source);
     return {
       kind,

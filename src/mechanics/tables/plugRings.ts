@@ -29,29 +29,19 @@ const flatRings: Readonly<Record<number, readonly [number, number, number]>> = {
 /** The diameters that plug threads and their flat rings are made in, mm. */
 export const plugDiameters_mm: readonly number[] = Object.keys(flatRings).map(Number);
 
-type PipeRow = {
+/** The rings and the collar of plugs of one thread, where tables list them for it; mm. */
+export type OwnRings = {
   /** Inside, outside, thickness. */
   readonly flat: readonly [number, number, number];
   readonly bonded: readonly [number, number, number];
   readonly collar: number;
+  /** Where the bonded seal is from. */
+  readonly bondedSource: Source;
 };
-
-/** What closes plugs of G 1/8 to G 1, by the major diameter of ISO 228-1. DIN 7603, DIN 908 and DIN 910, from memory. */
-const pipeRows: Readonly<Record<number, PipeRow>> = {
-  9.728: { flat: [10, 13.5, 1], bonded: [10.4, 15.9, 2], collar: 14 },
-  13.157: { flat: [14, 18, 1.5], bonded: [13.7, 20.6, 2], collar: 18 },
-  16.662: { flat: [17, 21, 1.5], bonded: [17.3, 23.8, 2], collar: 22 },
-  20.955: { flat: [21, 26, 1.5], bonded: [21.5, 28.6, 2.5], collar: 26 },
-  26.441: { flat: [27, 32, 2], bonded: [27.1, 34.9, 2.5], collar: 32 },
-  33.249: { flat: [33, 39, 2], bonded: [33.9, 42.8, 3.4], collar: 39 },
-};
-
-/** The row of a G thread by its major diameter. */
-const pipeRow = (d_mm: number): PipeRow | undefined => pipeRows[Math.round(d_mm * 1000) / 1000];
 
 /** The flat ring of a plug thread. */
-export function flatRing(d_mm: number): RingSize {
-  const known = flatRings[d_mm] ?? pipeRow(d_mm)?.flat;
+export function flatRing(d_mm: number, own: OwnRings | null): RingSize {
+  const known = flatRings[d_mm] ?? own?.flat;
   if (!known) return ring(d_mm, d_mm + 5, 1.5, judgement("5 mm over the thread, as the rings of DIN 7603 run"));
   return ring(known[0], known[1], known[2], din7603);
 }
@@ -61,9 +51,8 @@ export const crushRing = (d_mm: number): RingSize =>
   ring(d_mm + 0.3, d_mm + 5, 1.5, judgement("as folded rings of plug threads run, crushed to 1.5 mm"));
 
 /** The bonded seal of a plug thread; the thickness is that of its metal ring. */
-export function bondedSeal(d_mm: number): RingSize {
-  const pipe = pipeRow(d_mm)?.bonded;
-  if (pipe) return ring(...pipe, fromMemory("bonded seals for G threads, trade lists"));
+export function bondedSeal(d_mm: number, own: OwnRings | null): RingSize {
+  if (own) return ring(...own.bonded, own.bondedSource);
   return ring(
     d_mm + 0.7,
     d_mm + 8,
@@ -91,8 +80,8 @@ const collars: Readonly<Record<number, number>> = {
 };
 
 /** The collar diameter of a plug, mm, and where it comes from. */
-export function collar(d_mm: number): { readonly diameter_mm: number; readonly source: Source } {
-  const known = collars[d_mm] ?? pipeRow(d_mm)?.collar;
+export function collar(d_mm: number, own: OwnRings | null): { readonly diameter_mm: number; readonly source: Source } {
+  const known = collars[d_mm] ?? own?.collar;
   return known
     ? { diameter_mm: known, source: fromMemory("DIN 908 and DIN 910, collar") }
     : { diameter_mm: Math.round(1.2 * d_mm + 1), source: judgement("collars run about 1.2 d + 1 mm") };

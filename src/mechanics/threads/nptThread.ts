@@ -3,6 +3,7 @@ import { as, exact, type Quantity } from "../quantity/quantity.ts";
 import { inches, one } from "../quantity/unit.ts";
 import type { NptSize } from "../tables/nptSizes.ts";
 import { sourceText } from "../tables/source.ts";
+import { pipeStressArea } from "./inchStressArea.ts";
 import { flankOf60, type ThreadForm } from "./threadForm.ts";
 import { roundedTo } from "./unifiedRounding.ts";
 
@@ -20,6 +21,7 @@ export type NptThread = ThreadForm & {
   /** Length of hand-tight engagement, and of all effective thread. */
   readonly L_1: Quantity;
   readonly L_2: Quantity;
+  readonly A_s: Quantity;
 };
 
 /** The American taper pipe thread of a size of ASME B1.20.1. */
@@ -33,6 +35,7 @@ export function nptThread({ size, n, D_in, L_1_in, source }: NptSize): NptThread
   const E_1 = roundedTo("E_1", pitchAtGaugePlane({ E_0, L_1 }), 5, inches, ROUNDED);
   const h = threadHeight({ P });
   const K_1 = minorAtGaugePlane({ E_1, h });
+  const d_3 = as("d_3", K_1);
   return {
     type: "NPT",
     designation: `${size}-${n} NPT`,
@@ -42,11 +45,12 @@ export function nptThread({ size, n, D_in, L_1_in, source }: NptSize): NptThread
     E_0,
     d_2: E_1,
     D_1: K_1,
-    d_3: as("d_3", K_1),
+    d_3,
     alpha: flankOf60,
     h,
     L_1,
     L_2: effectiveLength({ D, n: perInch }),
+    A_s: pipeStressArea({ d_2: E_1, d_3 }),
   };
 }
 

@@ -1,11 +1,14 @@
 import { formula, numericalFormula } from "../quantity/formula.ts";
 import { as, exact, type Quantity } from "../quantity/quantity.ts";
-import { mm, one } from "../quantity/unit.ts";
+import { deg, mm, one } from "../quantity/unit.ts";
 import { iso7GaugeLengths, type TaperPipeSize } from "../tables/iso7.ts";
 import type { GTolerances, PipeSize } from "../tables/iso228.ts";
+import { pipeRings } from "../tables/pipeRings.ts";
+import type { OwnRings } from "../tables/plugRings.ts";
 import { commonPractice, type Source, sourceText } from "../tables/source.ts";
+import { pipeStressArea } from "./inchStressArea.ts";
 import type { NptThread } from "./nptThread.ts";
-import { flankOf55, type ThreadForm } from "./threadForm.ts";
+import type { ThreadForm } from "./threadForm.ts";
 import { roundedTo } from "./unifiedRounding.ts";
 
 /** A pipe thread: parallel G (ISO 228-1), taper R in Rc or in parallel Rp (ISO 7-1), or NPT (ASME B1.20.1). */
@@ -29,7 +32,12 @@ export type TaperPipeThread = WhitworthProfile & {
 };
 
 /** The size of "G 1/2", "R 1/2", "Rc 1/2" and "Rp 1/2" is "1/2"; root of the plug and minor diameter of the hole are one. */
-type WhitworthProfile = ThreadForm & { readonly size: string };
+type WhitworthProfile = ThreadForm & {
+  readonly size: string;
+  readonly A_s: Quantity;
+  /** The rings that tables list for plugs of this size. */
+  readonly rings: OwnRings | null;
+};
 
 /** Growth of diameter along R, Rc and NPT threads. ISO 7-1:1994, 5; ASME B1.20.1-2013, 4. */
 export const PIPE_TAPER = 1 / 16;
@@ -55,6 +63,9 @@ export function taperPipeThread(type: TaperPipeThread["type"], size: TaperPipeSi
   };
 }
 
+/** Flanks that enclose 55°, as of all Whitworth threads: G, R, Rc and Rp. */
+const flankOf55: Quantity = exact("alpha", 27.5, deg, "ISO 228-1:2000, 3; ISO 7-1:1994, 4");
+
 const PROFILE = "ISO 228-1:2000, 3; ISO 7-1:1994, 4";
 
 const pitch = numericalFormula("P = 25.4 / n", { n: one, P: mm }, PROFILE);
@@ -68,6 +79,19 @@ function profile(letters: string, { size, n, d_mm, source }: Pick<PipeSize, "siz
   // The tables subtract the height as they print it: the minor diameter of G 1 would else be 0.001 larger.
   const h = roundedTo("h", threadHeight({ P }), 3, mm, `${PROFILE}, as its tables round`);
   const designation = `${letters} ${size}`;
+  const d_2 = pitchDiameter({ d, h });
   const D_1 = minorDiameter({ d, h });
-  return { designation, size, d, P, d_2: pitchDiameter({ d, h }), D_1, d_3: as("d_3", D_1), alpha: flankOf55 };
+  const d_3 = as("d_3", D_1);
+  return {
+    designation,
+    size,
+    d,
+    P,
+    d_2,
+    D_1,
+    d_3,
+    alpha: flankOf55,
+    A_s: pipeStressArea({ d_2, d_3 }),
+    rings: pipeRings[size] ?? null,
+  };
 }

@@ -16,6 +16,3 @@ export type ThreadForm = {
 
 /** Flanks that enclose 60°, as of metric, unified and NPT threads. */
 export const flankOf60: Quantity = exact("alpha", 30, deg, "ISO 68-1:1998, 3; ASME B1.1-2003, 2; ASME B1.20.1-2013, 4");
-
-/** Flanks that enclose 55°, as of all Whitworth threads: G, R and Rc. */
-export const flankOf55: Quantity = exact("alpha", 27.5, deg, "ISO 228-1:2000, 3; ISO 7-1:1994, 4");

@@ -3,6 +3,7 @@ import { exact, type Quantity } from "../quantity/quantity.ts";
 import { inches, one } from "../quantity/unit.ts";
 import type { UnifiedSeries, UnifiedSize } from "../tables/asmeB1Sizes.ts";
 import { sourceText } from "../tables/source.ts";
+import { unifiedStressArea } from "./inchStressArea.ts";
 import { flankOf60, type ThreadForm } from "./threadForm.ts";
 
 /**
@@ -17,6 +18,7 @@ export type UnifiedThread = ThreadForm & {
   readonly H: Quantity;
   /** The length of engagement that the tolerances are reckoned for. */
   readonly L_E: Quantity;
+  readonly A_s: Quantity;
 };
 
 const PROFILE = "ASME B1.1-2003, 2 (from memory, checked against its tables)";
@@ -50,6 +52,7 @@ export function unifiedThread({ designation, D_in, n, series, source }: UnifiedS
     D_1: minorDiameter({ d, H }),
     d_3: rootDiameter({ d, H }),
     L_E: isReckonedByDiameter(series, n) ? diameterLong({ d }) : ninePitches({ P }),
+    A_s: unifiedStressArea({ d, P }),
   };
 }
 

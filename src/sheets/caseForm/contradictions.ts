@@ -9,7 +9,7 @@ import type { InputProblem } from "../words/problemWords.ts";
 export function contradictions(given: GivenCase): readonly InputProblem[] {
   const { plug, seal, left, healthyTurns, thread, threadDepth } = given;
   const d_mm = valueIn(mm, thread.d);
-  const usual = sealSize(seal.kind ?? "flat washer", d_mm, plug.headDiameter);
+  const usual = sealSize(seal.kind ?? "flat washer", thread, plug.headDiameter);
   const [outside_mm, inside_mm] = [lengthOf(seal.outside, usual.outside_mm), lengthOf(seal.inside, usual.inside_mm)];
   const problems: (InputProblem | null)[] = [
     sealsOnItsThread(given),
@@ -54,9 +54,7 @@ export function contradictions(given: GivenCase): readonly InputProblem[] {
 function sealsOnItsThread({ thread, seal }: GivenCase): InputProblem | null {
   const { kind } = seal;
   if (!isTaper(thread) || kind === null || kind === "taper" || kind === "none") return null;
-  const instead =
-    thread.type === "Rp" ? `weigh a G plug on a ring as "G ${thread.size}"` : "a ring belongs to a parallel one";
-  const accepted = `"taper" or left out: ${thread.designation} seals on its own thread; ${instead}`;
+  const accepted = `"taper" or left out: ${thread.designation} seals on its own thread; a ring belongs to a parallel plug`;
   return { field: "seal.kind", given: `"${kind}"`, accepted };
 }
 

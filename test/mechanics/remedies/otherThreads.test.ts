@@ -217,10 +217,13 @@ describe("a taper thread", () => {
       expect(whyNot(weighed({ ...taper, thread: "Rp 1/2" }), id)).toBe("closed by a taper plug");
   });
 
-  test("a ring in an Rp hole is asked about, and the G thread to weigh it as is named", () => {
+  test("a ring in an Rp hole is asked about, and a parallel plug is named", () => {
     const read = readCase(changedCase({ thread: "Rp 1/2" }), "2026-11-25");
     expect(read.ok || read.problems).toContainEqual(
-      expect.objectContaining({ field: "seal.kind", accepted: expect.stringMatching(/G plug on a ring as "G 1\/2"/) }),
+      expect.objectContaining({
+        field: "seal.kind",
+        accepted: expect.stringMatching(/a ring belongs to a parallel plug/),
+      }),
     );
   });
 

@@ -1,7 +1,6 @@
 import { expect, test } from "vitest";
 import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
 import { inches, mm2 } from "../../../src/mechanics/quantity/unit.ts";
-import { unifiedStressArea } from "../../../src/mechanics/threads/tensileStressArea.ts";
 import { unifiedThreadFromText } from "../../../src/mechanics/threads/unifiedText.ts";
 import { agrees } from "../../published.ts";
 
@@ -45,5 +44,5 @@ test.each([
 function area_in2(text: string): number {
   const read = unifiedThreadFromText(text);
   if (!read.ok) throw new Error(text);
-  return valueIn(mm2, unifiedStressArea(read.thread)) / (inches.inSI * 1000) ** 2;
+  return valueIn(mm2, read.thread.A_s) / (inches.inSI * 1000) ** 2;
 }
