@@ -6,17 +6,15 @@ import {
   scaled,
   standardDeviation,
   support,
-  triangular,
 } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
-import { normalCdf, normalDensity } from "../quantity/normal.ts";
 import { exact, type Quantity, standardUncertainty } from "../quantity/quantity.ts";
 import { mm, turn } from "../quantity/unit.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
+import { noMoreThan, uncertaintyOfGain, uncertaintyOfNearer } from "./depthDoubt.ts";
+import { chamferDepth } from "./oRingChamfer.ts";
 import type { Closure, Port } from "./port.ts";
-
-/** A count before its lead-in is taken off: a normal count, a range given by hand, or a figure without doubt. */
-export type Count = Extract<Distribution, { type: "exact" | "normal" | "triangular" }>;
+import { atMost, type Count, countShape } from "./turnsCount.ts";
 
 /** The turns that one closure catches, and what is known of them. */
 export type CarryingTurns = {
@@ -36,6 +34,8 @@ export type TurnsRemark =
   | "thread ahead not measured"
   /** The plug already reaches the end of the thread: going deeper gains nothing. */
   | "thread ends here"
+  /** Turns lie under the chamfer of an O-ring, where they carry nothing. */
+  | "under the chamfer"
   /** The count and the measured ends of the thread differ by more than two standard deviations. */
   | "count and lengths disagree";
 
@@ -61,8 +61,21 @@ export function reach({ plug, seal }: Closure, withRing = true): Quantity | null
 export function carryingTurns(port: Port, asFound: Closure, closure: Closure, ranges: Ranges): CarryingTurns | null {
   const counted = countedTurns(port, asFound, closure, ranges);
   const reckoned = reckonedTurns(port, closure, ranges);
-  if (counted && reckoned) return combined(counted, reckoned);
-  return counted ?? reckoned;
+  const turns = counted && reckoned ? combined(counted, reckoned) : (counted ?? reckoned);
+  return turns && belowChamfer(turns, port, closure);
+}
+
+/** No more turns are caught than lie between the chamfer of an O-ring and the end of the plug or the thread. */
+function belowChamfer(turns: CarryingTurns, port: Port, closure: Closure): CarryingTurns {
+  const z_1 = chamferDepth(closure.seal);
+  const z = reach(closure);
+  // A count in a hole that is chamfered began below the chamfer: where the plug was not measured, it stands.
+  if (!z_1 || !z) return turns;
+  const end = endOfThread(port);
+  const room = reckonedOf({ z_e: end && end.value < z.value ? end : z, z_1, P: port.thread.P });
+  const count = atMost(turns.count, room);
+  if (room.value >= turns.caught.value) return { ...turns, count };
+  return { ...turns, caught: room, count, remarks: [...turns.remarks, "under the chamfer"] };
 }
 
 /** The turns that the lead-in wastes inside the hole. */
@@ -92,15 +105,6 @@ function countUncertainty({ left }: Port, ranges: Ranges): number {
   return mean(ranges[names[left.counting]].distribution);
 }
 
-/** A count read as one figure takes the uncertainty of its counting; a range given by hand is kept as it is, moved along. */
-function countShape(turns: Quantity, caught: number, s: number): Count {
-  const given = turns.origin.type === "reading" ? turns.origin.distribution : null;
-  const moved = caught - turns.value;
-  if (given?.type === "triangular")
-    return triangular(given.low + moved, given.likely + moved, given.high + moved) as Count;
-  return normal(caught, s);
-}
-
 type DepthGained = {
   readonly gain: Quantity | null;
   /** The standard uncertainty of the gain, m. */
@@ -128,9 +132,6 @@ function depthGained(port: Port, asFound: Closure, closure: Closure, withWasher:
   return upToTheEnd(advance, advanceOf({ z: end, z_0 }));
 }
 
-/** No more than another length, but for what the last digit of a sum of lengths leaves, so that no unit decides it. */
-const noMoreThan = (a: Quantity, b: Quantity): boolean => a.value <= b.value + 1e-9;
-
 const nothing = exact("dz", 0, mm, "no deeper");
 
 /** Thread is gained only up to its end: what is `ahead` of the plug, where it would go beyond. */
@@ -139,23 +140,6 @@ function upToTheEnd(advance: Quantity, ahead: Quantity): DepthGained {
   if (advance.value <= ahead.value) return { gain: advance, u_m, remarks: [] };
   const remarks: readonly TurnsRemark[] = noMoreThan(advance, ahead) ? [] : ["thread ends here"];
   return { gain: ahead.value > 0 ? ahead : null, u_m, remarks };
-}
-
-/**
- * The standard uncertainty, m, of what is gained of the thread ahead, between nothing and the whole advance: that of a
- * normal held between two ends, and the advance's own where it is gained whole. Nothing jumps where the plug comes to the
- * end of the thread.
- */
-function uncertaintyOfGain(advance: Quantity, ahead: Quantity): number {
-  const [A, mu, s] = [advance.value, ahead.value, standardUncertainty(ahead)];
-  if (s === 0) return noMoreThan(advance, ahead) ? standardUncertainty(advance) : 0;
-  const [a, b] = [-mu / s, (A - mu) / s];
-  const [below, whole] = [normalCdf(a), 1 - normalCdf(b)];
-  const between = 1 - below - whole;
-  const [atA, atB] = [normalDensity(a), normalDensity(b)];
-  const mean_m = mu * between + s * (atA - atB) + A * whole;
-  const square = mu ** 2 * between + 2 * mu * s * (atA - atB) + s ** 2 * (between + a * atA - b * atB) + A ** 2 * whole;
-  return Math.sqrt(Math.max(0, square - mean_m ** 2) + whole * standardUncertainty(advance) ** 2);
 }
 
 /** Where the thread ends that a plug can still reach: the measured end of the good thread, else that of the hole. */
@@ -193,18 +177,6 @@ function reckonedTurns(port: Port, closure: Closure, ranges: Ranges): CarryingTu
     basis: "reckoned",
     remarks: [],
   };
-}
-
-/**
- * The standard uncertainty of the nearer of two depths, m. Near each other either may be the nearer, so the uncertainty
- * passes from one to the other with the probability of that, and nothing jumps where they change places.
- */
-function uncertaintyOfNearer(a: Quantity, b: Quantity): number {
-  const [u_a, u_b] = [standardUncertainty(a), standardUncertainty(b)];
-  const u = Math.hypot(u_a, u_b);
-  if (u === 0) return 0;
-  const aIsNearer = normalCdf((b.value - a.value) / u);
-  return Math.sqrt(aIsNearer * u_a ** 2 + (1 - aIsNearer) * u_b ** 2);
 }
 
 const weighted = formula(

@@ -7,6 +7,8 @@ export type SealSizes = {
   readonly outside_mm: number;
   readonly inside_mm: number;
   readonly thickness_mm: number;
+  /** Depth of the chamfer that an O-ring lies in; null where it lies in none. */
+  readonly chamfer_mm?: number | null;
 };
 
 /** A piece of a seal in section, or the room cut out of the case for it. */
@@ -35,9 +37,9 @@ function rightParts(seal: SealSizes, headRadius_mm: number, P_mm: number): reado
       ];
     }
     case "O-ring":
-      return t > 0
-        ? [{ material: "rubber", outline: cord((inner + outer) / 2, (outer - inner) / 2, t) }]
-        : inChamfer(inner, outer - inner);
+      return seal.chamfer_mm
+        ? inChamfer(inner, outer - inner, seal.chamfer_mm)
+        : [{ material: "rubber", outline: cord((inner + outer) / 2, (outer - inner) / 2, t) }];
     case "sealant, metal to metal":
       return [{ material: "sealant", outline: bead(headRadius_mm, inner, t, 1.5 * P_mm) }];
     case "taper":
@@ -79,15 +81,11 @@ function hollowRing(inner: number, outer: number, t: number): Outline {
 const cord = (centre: number, width: number, t: number): Outline =>
   arc(0, 2 * Math.PI).map(({ x_mm, y_mm }) => ({ x_mm: centre + (x_mm * width) / 2, y_mm: ((y_mm - 1) * t) / 2 }));
 
-/** An O-ring fills this share of the chamfer that it is pressed into, or the head would not come down (common practice). */
-const filled = 0.9;
-
 /**
- * Where head and face meet, the ring lies in a chamfer of 45° round the mouth of the hole, pressed by the head to the shape of
- * it with rounded corners. Its cord of diameter `c` keeps its area.
+ * Where head and face meet, the ring lies in a chamfer of 45° round the mouth of the hole, `leg` deep, pressed by the head to
+ * the shape of it with rounded corners. Its cord of diameter `c` keeps its area.
  */
-function inChamfer(inner: number, c: number): readonly SealPart[] {
-  const leg = c * Math.sqrt(Math.PI / 2 / filled);
+function inChamfer(inner: number, c: number, leg: number): readonly SealPart[] {
   const corners: Outline = [
     { x_mm: inner, y_mm: 0 },
     { x_mm: inner + leg, y_mm: 0 },
@@ -96,7 +94,7 @@ function inChamfer(inner: number, c: number): readonly SealPart[] {
   // What three rounded corners take: r² times the sum of their cot(θ/2), less the circle that they make up together.
   const halves = [Math.PI / 4, Math.PI / 8, Math.PI / 8];
   const perSquare = halves.reduce((sum, half) => sum + 1 / Math.tan(half), -Math.PI);
-  const r = Math.sqrt(((1 - filled) * leg ** 2) / 2 / perSquare);
+  const r = Math.sqrt(Math.max(0, leg ** 2 / 2 - (Math.PI / 4) * c ** 2) / perSquare);
   return [
     { material: "chamfer", outline: corners },
     { material: "rubber", outline: corners.flatMap((corner, i) => roundedCorner(corner, corners, i, r)) },

@@ -1,7 +1,7 @@
 import type { HoleTurn, Surface } from "./port.ts";
 import { type SealPart, type SealSizes, sealParts } from "./sealOutline.ts";
 import type { Insert, SectionInput } from "./sectionInput.ts";
-import { type Lengths, resolved, turnsIn, wedged } from "./sectionLengths.ts";
+import { type Lengths, resolved, turnsIn, underChamfer_mm, wedged } from "./sectionLengths.ts";
 import { boreRadius_mm, type DrawnTurn, type Outline, plugOutline, type Taper, turnsAlong } from "./sectionOutline.ts";
 
 /**
@@ -74,7 +74,9 @@ export function portSection(input: SectionInput): PortSection {
     bands,
     dimensions: dimensionsOf(input, lengths),
     count: counted(bands, P_mm),
-    doNotFit_turns: measured(input) ? 0 : Math.max(0, input.turnsCarrying - engaged_mm / P_mm),
+    doNotFit_turns: measured(input)
+      ? 0
+      : Math.max(0, input.turnsCarrying - Math.max(0, engaged_mm - underChamfer_mm(input)) / P_mm),
   };
 }
 
@@ -84,7 +86,8 @@ const measured = ({ goodFrom_mm, goodTo_mm }: SectionInput): boolean => goodFrom
 function bandsOf(input: SectionInput, { depth_mm, engaged_mm }: Lengths): readonly HoleTurn[] {
   const inHole = (y: number): number => Math.min(Math.max(y, 0), depth_mm);
   const known = measured(input);
-  const from = inHole(known ? (input.goodFrom_mm ?? 0) : engaged_mm - input.turnsCarrying * input.P_mm);
+  const begins = known ? (input.goodFrom_mm ?? 0) : engaged_mm - input.turnsCarrying * input.P_mm;
+  const from = inHole(Math.max(begins, underChamfer_mm(input)));
   const to = Math.max(from, inHole(known ? (input.goodTo_mm ?? depth_mm) : depth_mm));
   const end = Math.min(Math.max(engaged_mm, from), to);
   const height = input.condition === "gone" ? 0 : Math.min(Math.max(input.heightLeft, 0), 1);

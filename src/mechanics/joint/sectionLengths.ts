@@ -24,7 +24,7 @@ const farBehind = 0.8;
 export function resolved(input: SectionInput): Lengths {
   const { d_mm, P_mm, seal } = input;
   const chamfer_mm = input.chamfer_mm ?? P_mm;
-  const least = Math.max(1, input.turnsHealthy ?? 0, input.turnsCarrying) * P_mm;
+  const least = Math.max(1, input.turnsHealthy ?? 0, input.turnsCarrying) * P_mm + underChamfer_mm(input);
   const { seat_mm, reach_mm } = wedged(input, chamfer_mm) ?? onTheFace(input, chamfer_mm, least);
   const tip_mm = reach_mm + chamfer_mm;
   const depth_mm = input.threadDepth_mm ?? Math.max(reach_mm, least, input.goodTo_mm ?? 0);
@@ -42,6 +42,9 @@ export function resolved(input: SectionInput): Lengths {
     behind_mm: depth_mm + Math.min(room_mm, Math.max(farBehind * d_mm, beyond_mm + P_mm)),
   };
 }
+
+/** How far below the face the thread begins under an O-ring in its chamfer. */
+export const underChamfer_mm = ({ seal }: SectionInput): number => seal.chamfer_mm ?? 0;
 
 type Stand = Pick<Lengths, "seat_mm" | "reach_mm">;
 

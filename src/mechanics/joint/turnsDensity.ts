@@ -2,8 +2,8 @@ import { cdf, type Distribution, quantile, support, survival } from "../quantity
 import { nodesOf } from "../quantity/distributionNodes.ts";
 import { emptyDensity, type LogDensity, logDensityBelow, nothing, spread, step } from "../quantity/logDensity.ts";
 import { normalCdf, normalDensity } from "../quantity/normal.ts";
-import type { Count } from "./carryingTurns.ts";
 import { crowding, firstTurnShare } from "./stripping.ts";
+import type { Count } from "./turnsCount.ts";
 
 /** Fewer turns than this carry nothing worth the name; what lies below counts as none. */
 const leastTurns = 0.004;

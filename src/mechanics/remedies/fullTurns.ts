@@ -4,6 +4,7 @@ import { exact, type Quantity } from "../quantity/quantity.ts";
 import { mm, one, turn } from "../quantity/unit.ts";
 import { type Need, need } from "./fitNeed.ts";
 import type { PortCase } from "./portCase.ts";
+import { withoutRing } from "./withoutRing.ts";
 
 const asLength = formula("x = n * P", { n: turn, P: mm, x: mm }, "plain geometry");
 const share = formula("x = s * n * P", { s: one, n: turn, P: mm, x: mm }, "turns of a healthy port in its own pitch");
@@ -14,10 +15,7 @@ const share = formula("x = s * n * P", { s: one, n: turn, P: mm, x: mm }, "turns
  */
 export function fullTurns({ port, levels }: PortCase, repaired: PortCase): readonly Need[] {
   if (!port.healthy) return [];
-  const bare = {
-    ...repaired.asFound,
-    seal: { ...repaired.asFound.seal, thickness: exact("t", 0, mm, "without a ring") },
-  };
+  const bare = { ...repaired.asFound, seal: withoutRing(repaired.asFound.seal, "without a ring") };
   const turns = carryingTurns(repaired.port, bare, bare, repaired.ranges);
   if (!turns) return [];
   const has: Quantity = asLength({ n: turns.caught, P: repaired.port.thread.P });

@@ -14,6 +14,7 @@ import { standardLimits } from "../threads/threadLimits.ts";
 import type { PortCase } from "./portCase.ts";
 import { sealSize } from "./sealSize.ts";
 import { needFor, turnsOf, type WeighedClosure, weighedBy, weighedClosure } from "./weighedClosure.ts";
+import { withoutRing } from "./withoutRing.ts";
 
 /** A thread cut new: good, snug, from a depth below the face to another. */
 export const cutNew = (from: Quantity, to: Quantity): Left => ({
@@ -142,11 +143,10 @@ function turnsInside(portCase: PortCase, { from, to }: { readonly from: Quantity
 function outerTurns(case_: Port, asFound: Closure, { ranges }: PortCase): CarryingTurns | null {
   const { goodTo } = case_.left;
   if (!goodTo) return null;
-  const none = exact("t", 0, mm, "an insert has no ring");
   const filling: Closure = {
     ...asFound,
     plug: { ...asFound.plug, underHead: goodTo, chamfer: null },
-    seal: { ...asFound.seal, thickness: none },
+    seal: withoutRing(asFound.seal, "an insert has no ring"),
   };
   const turns = carryingTurns(case_, filling, filling, ranges);
   return turns && { ...turns, passesThrough: false, leadInShare: 1 };

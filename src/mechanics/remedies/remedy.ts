@@ -25,7 +25,13 @@ export type Check =
   | { readonly type: "ends in the hole" }
   | { readonly type: "thread beyond the plug looked at" }
   | { readonly type: "seat flat and clean" }
-  | { readonly type: "chamfer cut for the ring" }
+  /** `blind` where nobody measured how near to the face the turns begin that it may take. */
+  | {
+      readonly type: "chamfer cut for the ring";
+      readonly from_mm: number;
+      readonly to_mm: number;
+      readonly blind: boolean;
+    }
   | { readonly type: "rubber suits fluid and heat" }
   | { readonly type: "dry and degreased, level below the joint" }
   | { readonly type: "label names this fluid" }

@@ -1,4 +1,5 @@
 import { referenceAir } from "../cure/air.ts";
+import { chamferDepth, chamferSource } from "../joint/oRingChamfer.ts";
 import { type TaperTurns, taperTurns } from "../joint/taperTurns.ts";
 import { exact } from "../quantity/quantity.ts";
 import { percent } from "../quantity/unit.ts";
@@ -66,7 +67,7 @@ export function weighedWays(found: FoundPort, given: GivenCase): Weighed {
   const measured = asFound.window ? asFound : (remedies.find((it) => it.window) ?? asFound);
   return {
     ...found,
-    assumed: [...found.assumed, ...airTaken(portCase, remedies)],
+    assumed: [...found.assumed, ...chamferTaken(portCase), ...airTaken(portCase, remedies)],
     taper: isTaper(port.thread) ? taperTurns(port.thread, port.left.turns) : null,
     remedies,
     notOffered,
@@ -76,6 +77,12 @@ export function weighedWays(found: FoundPort, given: GivenCase): Weighed {
     next: asItIs ? nextMeasurements(portCase, measured, best) : { measurements: [], shares: [] },
     missing: measureFirst(notOffered, others),
   };
+}
+
+/** How deep the chamfer is taken to be that an O-ring was found in. */
+function chamferTaken({ asFound }: PortCase): readonly Assumption[] {
+  const value = chamferDepth(asFound.seal);
+  return value ? [{ reading: "seal.chamfer", value, source: chamferSource }] : [];
 }
 
 /** What is taken of the air where a sealant cures in it and nobody said. */

@@ -1,3 +1,4 @@
+import { chamferDepth } from "../../mechanics/joint/oRingChamfer.ts";
 import { type PortSection, portSection } from "../../mechanics/joint/section.ts";
 import type { Insert } from "../../mechanics/joint/sectionInput.ts";
 import { sectionThread } from "../../mechanics/joint/sectionThread.ts";
@@ -34,6 +35,7 @@ export function sectionOf(
       outside_mm: valueIn(mm, seal.outside),
       inside_mm: valueIn(mm, seal.inside),
       thickness_mm: valueIn(mm, seal.thickness),
+      chamfer_mm: length(chamferDepth(seal)),
     },
     turnsCarrying: turns ? Math.max(0, valueIn(turn, turns.caught)) : 0,
     turnsHealthy: port.healthy && valueIn(turn, port.healthy.turns),

@@ -17,7 +17,7 @@ export function checkSentence(check: Check): string {
     case "seat flat and clean":
       return "The seat must be flat and clean over the width of the ring.";
     case "chamfer cut for the ring":
-      return "An O-ring needs a chamfer cut for it; a plain boss has none.";
+      return `An O-ring needs a chamfer cut for it, ${check.from_mm.toFixed(1)} to ${check.to_mm.toFixed(1)} mm deep; a plain boss has none. ${check.blind ? "Nobody has measured how near to the face the turns begin: none to all of that is taken off them." : "The turns it takes away are not counted."}`;
     case "rubber suits fluid and heat":
       return "The rubber must suit the fluid and its heat.";
     case "dry and degreased, level below the joint":

@@ -14,6 +14,7 @@ const words: Readonly<Record<string, string>> = {
   "plug.headDiameter": "head of the plug",
   "plug.chamfer": "point of the plug",
   "plug.original": "plug belongs here",
+  "seal.chamfer": "depth of the O-ring's chamfer",
   "seal.kind": "seal",
   "seal.material": "washer of",
   "seal.outside": "outside of the seal",

@@ -72,6 +72,8 @@ export const turnsRemarkSentences: Readonly<Record<TurnsRemark, string>> = {
   "thread ahead not measured":
     "The turns gained hold only while thread is left ahead; nobody has measured where it ends.",
   "thread ends here": "Going deeper gains no more: the thread ends there.",
+  "under the chamfer":
+    "Turns under the O-ring's chamfer are not counted. Its depth was not measured: 1.1 to 1.45 times the ring's cord is taken.",
   "count and lengths disagree":
     "The count and the measured ends of the thread disagree: count again. The fewer turns are taken.",
 };

@@ -166,6 +166,19 @@ describe("laws", () => {
     );
   });
 
+  // A ring of 2.5 mm in a chamfer of 3.25 mm: 12 - 3.25 = 8.75 mm are left of the reach, 5.83 turns. Reckoned by hand.
+  test("no turn is drawn under the chamfer of an O-ring, and those that do not fit below it are told", () => {
+    const seal = { kind: "O-ring", outside_mm: 25, inside_mm: 20, thickness_mm: 0, chamfer_mm: 3.25 } as const;
+    const section = portSection({ ...whole, seal, turnsCarrying: 8 });
+    agrees(section.count.sound, "5.83");
+    agrees(section.doNotFit_turns, "2.17");
+    for (const { state, from_mm } of section.bands) if (state !== "gone") expect(from_mm).toBeGreaterThanOrEqual(3.25);
+    const toTheFace = portSection({ ...whole, seal, turnsCarrying: 5, goodFrom_mm: 0, goodTo_mm: 16 });
+    agrees(toTheFace.count.sound, "5.83");
+    const unknown = portSection({ ...whole, seal, turnsCarrying: 5, underHead_mm: null });
+    agrees(unknown.count.sound, "5.00");
+  });
+
   test("an unknown length has no value and is not drawn as true", () => {
     const unknown = {
       threadDepth_mm: null,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Count } from "../../../src/mechanics/joint/carryingTurns.ts";
 import { crowding, firstTurnShare } from "../../../src/mechanics/joint/stripping.ts";
+import type { Count } from "../../../src/mechanics/joint/turnsCount.ts";
 import { turnsDensity } from "../../../src/mechanics/joint/turnsDensity.ts";
 import {
   type Distribution,

@@ -51,6 +51,71 @@ describe("counted: a ring costs t/P turns", () => {
   });
 });
 
+describe("turns under the chamfer of an O-ring carry nothing", () => {
+  // The rings of the example's thread: a cord of 2.5 mm. Its chamfer is 2.5 · (1.09 + 1.34 + 1.45)/3 = 3.2333 mm deep; below it are
+  // 12 - 3.2333 = 8.7667 mm of the plug's reach, 5.844 turns. By hand.
+  const all = { left: { turns: "8" } };
+  const oRing = { kind: "O-ring", material: undefined, outside: undefined, inside: undefined, thickness: undefined };
+
+  test("eight turns from the face: only those below it are counted, and that is said", () => {
+    const cut = remedy(weighed(all), "other seal: O-ring");
+    expect(caught(cut)).toBeCloseTo(5.8444, 4);
+    expect(cut.turns?.remarks).toEqual(["under the chamfer"]);
+    const asFound = found({ ...all, seal: oRing });
+    expect(caught(asFound)).toBeCloseTo(5.8444, 4);
+    expect(asFound.window?.limit_Nm).toBeLessThan(
+      found({ ...all, seal: { ...oRing, kind: "none" } }).window?.limit_Nm ?? 1e9,
+    );
+  });
+
+  test("three and a half at the plug's end lie below it, and all of them count", () => {
+    const cut = remedy(weighed({}), "other seal: O-ring");
+    expect(caught(cut)).toBeCloseTo(3.5, 9);
+    expect(cut.turns?.remarks).toEqual([]);
+  });
+
+  test("good thread measured from the face begins below it", () => {
+    const reckoned = { left: { turns: undefined, goodFrom: "0 mm", goodTo: "16 mm" } };
+    expect(caught(found({ ...reckoned, seal: oRing }))).toBeCloseTo(5.8444, 4);
+    const deeper = { left: { turns: undefined, goodFrom: "4 mm", goodTo: "16 mm" } };
+    expect(caught(found({ ...deeper, seal: oRing }))).toBeCloseTo(8 / 1.5, 9);
+  });
+
+  test("where the plug was not measured a count in the chamfered hole stands, and a chamfer yet to be cut takes none to all of it", () => {
+    const unmeasured = { plug: { underHead: undefined } };
+    expect(caught(found({ ...unmeasured, seal: oRing }))).toBeCloseTo(3.5, 9);
+    const cut = remedy(weighed(unmeasured), "other seal: O-ring");
+    const whole = 3.23333 / 1.5;
+    expect(caught(cut)).toBeCloseTo(3.5 - whole / 2, 4);
+    const count = cut.turns?.count;
+    expect(count?.type === "triangular" && [count.low, count.high]).toEqual([
+      expect.closeTo(3.5 - whole, 4),
+      expect.closeTo(3.5, 9),
+    ]);
+    expect(cut.checks).toContainEqual(expect.objectContaining({ type: "chamfer cut for the ring", blind: true }));
+  });
+
+  test("a ring between two faces lies in no chamfer", () => {
+    expect(caught(found({ ...all, seal: { ...oRing, thickness: "2 mm" } }))).toBeCloseTo(8 - 2 / 1.5, 9);
+  });
+
+  // ISO 6149-1:2006 (from memory): ports M12 to M22 take a ring of 2.2 mm in a cavity 2.4 mm deep. O-ring handbooks (from memory):
+  // a cord of 2.62 mm lies in a triangle of 3.45 to 3.6 mm, one of 3.53 in 4.65 to 4.8.
+  test.each([
+    [2.2, 2.4, 2.4],
+    [2.62, 3.45, 3.6],
+    [3.53, 4.65, 4.8],
+  ])("the chamfer of a cord of %s mm is taken from %s to %s mm among others", (cord, least, most) => {
+    const seal = { ...oRing, inside: "20 mm", outside: `${20 + 2 * cord} mm` };
+    const from = remedy(weighed({ thread: "M20x1.5" }), "other seal: O-ring").checks;
+    expect(from.some(({ type }) => type === "chamfer cut for the ring")).toBe(true);
+    const taken = weighed({ seal }).assumed.find(({ reading }) => reading === "seal.chamfer");
+    expect(taken).toBeDefined();
+    expect(1.09 * cord).toBeLessThanOrEqual(least);
+    expect(1.45 * cord).toBeGreaterThanOrEqual(most);
+  });
+});
+
 describe("a longer plug gains up to the end of the thread", () => {
   const longer = (changes: Changes) => remedy(weighed(changes), "longer plug");
 

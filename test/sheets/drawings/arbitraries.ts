@@ -33,7 +33,13 @@ export const anySection: fc.Arbitrary<SectionInput> = fc
     const { d_mm } = sizes;
     const inChamfer = kind === "O-ring" && thickness < 2;
     const flat = inChamfer || kind === "sealant, metal to metal" || kind === "none" || kind === "taper";
-    const seal = { kind, outside_mm: 1.35 * d_mm, inside_mm: 1.02 * d_mm, thickness_mm: flat ? 0 : thickness };
+    const seal = {
+      kind,
+      outside_mm: 1.35 * d_mm,
+      inside_mm: 1.02 * d_mm,
+      thickness_mm: flat ? 0 : thickness,
+      chamfer_mm: inChamfer ? 0.2 * d_mm : null,
+    };
     return { ...sizes, ...rest, seal, headDiameter_mm: head === null ? null : head * d_mm };
   });
 

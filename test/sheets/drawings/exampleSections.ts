@@ -48,7 +48,7 @@ export const withSealant: SectionInput = {
 /** The same with the mouth of the hole chamfered for an O-ring: head and face meet, and the ring takes no thread. */
 export const withORing: SectionInput = {
   ...hurt,
-  seal: { kind: "O-ring", outside_mm: 25, inside_mm: 20, thickness_mm: 0 },
+  seal: { kind: "O-ring", outside_mm: 25, inside_mm: 20, thickness_mm: 0, chamfer_mm: 3.2 },
   turnsCarrying: 3.5,
 };
 
