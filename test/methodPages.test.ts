@@ -4,7 +4,7 @@ import type { RemedyId } from "../src/mechanics/remedies/method.ts";
 import { weigh } from "../src/mechanics/remedies/weigh.ts";
 import { type MethodNumber, methodNumbers } from "../src/mechanics/tables/methodEstimates.ts";
 import { methodPage, methodsPage } from "../src/sheets/answer/methodPage.ts";
-import { methodSvg } from "../src/sheets/answer/methodSvg.tsx";
+import { methodSvg, portsSvg } from "../src/sheets/answer/methodSvg.tsx";
 import { methodWords } from "../src/sheets/words/methodWords.ts";
 import { given } from "./mechanics/remedies/changedCase.ts";
 
@@ -27,14 +27,18 @@ const drawn: Partial<Record<MethodNumber, RemedyId>> = {
   R8: "wire coil",
   R9: "solid bushing",
   R10: "bonded bush",
+  R11: "cast thread",
+  R12: "expanding bung",
   R14: "welded and re-cut",
+  R17: "new part",
 };
 
 const deepHole = { case: { threadDepth: "26 mm", thinnestWall: "14 mm", roomBehind: "12 mm" } };
 const weighed = weigh(given({ ...deepHole, asked: { alloyTested: "yes" } }));
 /** Only the first thread is hurt: seven turns of eight. */
 const firstHurt = weigh(given({ ...deepHole, left: { turns: "7" } }));
-const pictureOf = (number: MethodNumber): string | null => (drawn[number] ? `${methodWords[number].file}.svg` : null);
+const pictureOf = (number: MethodNumber): string | null =>
+  number === "R1" || drawn[number] ? `${methodWords[number].file}.svg` : null;
 
 test.each(methodNumbers)(
   "the page of %s is what the tables say, and shows no number of a list and no key of the code",
@@ -52,6 +56,27 @@ test.each(Object.entries(drawn))("the picture of %s is drawn from its sums", (nu
   const svg = methodSvg(number === "R2" ? firstHurt : weighed, id);
   expect(svg).not.toBeNull();
   held(`${methodWords[number as MethodNumber].file}.svg`, svg ?? "");
+});
+
+test("of a thread cast in resin no turn is said to carry", () => {
+  const svg = methodSvg(weighed, "cast thread") ?? "";
+  const after = svg.slice(svg.lastIndexOf("<g transform"));
+  expect([/of resin/.test(after), /carry/.test(after)]).toEqual([true, false]);
+});
+
+test("the picture of a new plug is one too short in a sound hole, and one of the right length", () => {
+  const sound = { left: { turns: undefined, goodFrom: "0 mm", goodTo: "26 mm", condition: "good", catch: "snug" } };
+  const hole = (underHead: string) => weigh(given({ ...deepHole, ...sound, plug: { underHead } }));
+  const svg = portsSvg(
+    { weighed: hole("7 mm"), caption: "A foreign plug, too short" },
+    { weighed: hole("13 mm"), caption: "New plug, the right length" },
+  );
+  held(`${methodWords.R1.file}.svg`, svg);
+});
+
+test.each(methodNumbers)("the page of %s has a picture, or says why not", (number) => {
+  const page = methodPage(number, pictureOf(number));
+  expect(page.includes("![") !== page.includes("There is no picture")).toBe(true);
 });
 
 test("the list names every page once", () => {

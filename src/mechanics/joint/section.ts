@@ -16,6 +16,14 @@ export type SectionDimension = {
   readonly drawn: "true" | "shortened" | "unknown";
 };
 
+/** A round piece about the axis, from one depth below the face to another. */
+export type RoundPiece = {
+  readonly material: "steel" | "rubber";
+  readonly radius_mm: number;
+  readonly from_mm: number;
+  readonly to_mm: number;
+};
+
 export type PortSection = Lengths & {
   readonly designation: string;
   readonly d_mm: number;
@@ -27,6 +35,8 @@ export type PortSection = Lengths & {
   readonly wallKnown: boolean;
   readonly behindKnown: boolean;
   readonly insert: Insert | null;
+  /** What stands in the hole in place of a plug; null where a plug does. */
+  readonly bung: readonly RoundPiece[] | null;
   readonly caseRight: Outline;
   readonly caseLeft: Outline;
   readonly plug: Outline;
@@ -66,6 +76,7 @@ export function portSection(input: SectionInput): PortSection {
     wallKnown: input.thinnestWall_mm !== null,
     behindKnown: input.roomBehind_mm !== null,
     insert: input.insert ?? null,
+    bung: null,
     caseRight: body(1),
     caseLeft: body(-1),
     plug: plugOutline(input, seat_mm, reach_mm, chamfer_mm, engaged_mm),

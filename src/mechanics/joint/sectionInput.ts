@@ -21,9 +21,14 @@ export type SectionInput = ThreadSizes & {
   readonly goodFrom_mm: number | null;
   readonly goodTo_mm: number | null;
   readonly surface: Surface;
-  /** A steel insert around the plug's thread, where there is one. */
+  /** What lies around the plug's thread in place of the case, where something does. */
   readonly insert?: Insert | null;
 };
 
-/** A bush or a coil in the wall of the hole: its outer diameter, and from where to where below the face. */
-export type Insert = { readonly outer_mm: number; readonly from_mm: number; readonly to_mm: number };
+/** A bush or a coil of steel, or a thread cast in resin, in the wall of the hole: from where to where below the face. */
+export type Insert = {
+  readonly material: "steel" | "resin";
+  readonly outer_mm: number;
+  readonly from_mm: number;
+  readonly to_mm: number;
+};

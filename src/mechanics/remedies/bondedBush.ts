@@ -31,6 +31,7 @@ export function bondedBush(portCase: PortCase): Repair {
     sums: wall.has ? [wall.has] : [],
     repaired: wholeAgain(portCase),
     insert: port.threadDepth && {
+      material: "steel",
       outer_mm: valueIn(mm, outer.d),
       from_mm: 0,
       to_mm: valueIn(mm, port.threadDepth),

@@ -38,7 +38,7 @@ export function solidBushing(portCase: PortCase): Repair {
     checks: [...cut.drilling, bushCheck(outer.designation, port.thread, valueIn(mm, t_b)), ...cut.tapping],
     sums: [t_b, ...cut.sums],
     repaired,
-    insert: depth && { outer_mm: valueIn(mm, outer.d), from_mm: 0, to_mm: valueIn(mm, depth) },
+    insert: depth && { material: "steel", outer_mm: valueIn(mm, outer.d), from_mm: 0, to_mm: valueIn(mm, depth) },
     closed: () =>
       depth &&
       weighedInsert(

@@ -55,6 +55,7 @@ export function wireCoil(portCase: PortCase): Repair {
     sums: [D_STI, D1_min, D1_max, ...cut.sums, coil.installed, coil.plate, coil.drilledBlind],
     repaired,
     insert: {
+      material: "steel",
       outer_mm: valueIn(mm, hole.D_STI),
       from_mm: valueIn(mm, coil.setDown),
       to_mm: valueIn(mm, coil.setDown) + valueIn(mm, coil.installed),

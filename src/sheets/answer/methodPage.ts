@@ -24,7 +24,8 @@ export function methodPage(number: MethodNumber, picture: string | null): string
     "",
     what,
     "",
-    ...(picture ? [`![${name}: before and after, in section](${picture})`, ""] : []),
+    picture ? `![${name}: before and after, in section](${picture})` : (notDrawn[number] ?? ""),
+    "",
     `**Right when.** ${rightWhen}`,
     "",
     `**Needs.** ${needs}`,
@@ -47,6 +48,16 @@ export function methodPage(number: MethodNumber, picture: string | null): string
     "",
   ].join("\n");
 }
+
+/** Why there is no picture of a method. */
+const notDrawn: Partial<Record<MethodNumber, string>> = {
+  R0: "There is no picture: in section nothing is changed.",
+  R6: "There is no picture: how deep it cuts hangs on the plug that is bought, and no table of such plugs is at hand.",
+  R13: "There is no picture: what closes it hangs on the part.",
+  R15: "There is no picture: the plate is made for the part.",
+  R16: "There is no picture: what is held by the stud hangs on the part.",
+  R18: "There is no picture: nothing is changed.",
+};
 
 /** The list of all pages. */
 export const methodsPage = (): string =>

@@ -7,6 +7,7 @@ import {
   type Outline,
 } from "../../../mechanics/joint/sectionOutline.ts";
 import { brokenEdge, hatching, path, type XY } from "../hatch.ts";
+import { BungFigure } from "./BungFigure.tsx";
 import { wallDrawn } from "./sectionLayout.ts";
 
 /** What the figure of one half of a section is drawn with. */
@@ -29,7 +30,7 @@ export function SectionFigure(props: FigureProps) {
       <Behind {...props} />
       <Case {...props} />
       {section.insert && <InsertFigure insert={section.insert} {...props} />}
-      <Plug {...props} />
+      {!section.bung && <Plug {...props} />}
       {turns.map((turn) => (
         <Turn turn={turn} section={section} open={section.surface === "wet sealant" ? "sealant" : "paper"} />
       ))}
@@ -43,7 +44,7 @@ export function SectionFigure(props: FigureProps) {
             {material === "ring" && <path class="hatch" d={hatching(points(outline), 0.5 * letter, -1)} />}
           </g>
         ))}
-      <Head {...props} />
+      {section.bung ? <BungFigure pieces={section.bung} {...props} /> : <Head {...props} />}
     </g>
   );
 }
@@ -73,7 +74,7 @@ function Case({ section, side, letter, cut }: FigureProps) {
   );
 }
 
-/** A bush or a coil of steel between the plug and the casting, hatched against both. */
+/** What lies between the plug and the casting, hatched against both. */
 function InsertFigure({ insert, section, side, letter }: FigureProps & { readonly insert: Insert }) {
   const [inner, outer] = [(side * section.d_mm) / 2, (side * insert.outer_mm) / 2];
   const outline: readonly XY[] = [
@@ -84,12 +85,14 @@ function InsertFigure({ insert, section, side, letter }: FigureProps & { readonl
   ];
   return (
     <g>
-      <path class="steel bare" d={path(outline, true)} />
+      <path class={`${insertInk[insert.material]} bare`} d={path(outline, true)} />
       <path class="hatch" d={hatching(outline, 0.45 * letter, side === 1 ? -1 : 1)} />
       <path class="flank line" d={path(outline)} />
     </g>
   );
 }
+
+const insertInk = { steel: "steel", resin: "sealant" } as const;
 
 function Plug({ section, side, cut, letter }: FigureProps) {
   const flank = section.plug.filter(({ x_mm }) => side * x_mm > 0).toSorted((a, b) => a.y_mm - b.y_mm);
@@ -139,7 +142,12 @@ function Turn({
 }) {
   switch (turn.state) {
     case "sound":
-      return <path class="ink edge" d={path(points(metal), true)} />;
+      return (
+        <path
+          class={`${section.insert?.material === "resin" ? "sealant" : "ink"} edge`}
+          d={path(points(metal), true)}
+        />
+      );
     case "worn":
       return (
         <g>

@@ -1,7 +1,7 @@
 import type { PortSection, SectionDimension } from "../../../mechanics/joint/section.ts";
 import { boreRadius_mm } from "../../../mechanics/joint/sectionOutline.ts";
 import { type Block, blockHeight, blockOf, shifted } from "../block.ts";
-import { closureText, dimensionName, lengthText, notesOf } from "../drawingWords.ts";
+import { closedBy, dimensionName, lengthText, notesOf } from "../drawingWords.ts";
 import { ascent, type Box, type Label, lineHeight, shortened, textWidth, wrapped } from "../lettering.ts";
 import { pushedApart } from "../pushedApart.ts";
 import { type Bracket, bracketsOf, letterWithin } from "./turnBrackets.ts";
@@ -163,7 +163,7 @@ function titleStrip(section: PortSection, box: Box, letter: number): SectionLayo
   const size = 1.3 * letter;
   const divider = box.x + 1.2 * letter + textWidth(section.designation, size, true);
   const baseline = (of: number): number => box.y + box.height / 2 + 0.36 * of;
-  const closure = closureText(section.underHead_mm, section.seal);
+  const closure = closedBy(section);
   const room = box.x + box.width - divider - 1.2 * letter;
   const fitted = Math.min(letter, (letter * room) / textWidth(closure, letter));
   const closureSize = Math.max(0.8 * letter, fitted);

@@ -1,6 +1,6 @@
 import type { PortSection } from "../../../mechanics/joint/section.ts";
 import { type Block, blockHeight, blockOf } from "../block.ts";
-import { closureText, lengthText } from "../drawingWords.ts";
+import { closedBy, lengthText } from "../drawingWords.ts";
 import { ascent, type Box, type Label, lineHeight, wrapped } from "../lettering.ts";
 import { besideTurns, halfWidth, headTopOf, wallDrawn } from "./sectionLayout.ts";
 import { type Bracket, bracketsOf } from "./turnBrackets.ts";
@@ -38,7 +38,7 @@ export function pairLayout(before: Captioned, after: Captioned): PairLayout {
   const room = edge - 0.4 * cut - 0.5 * letter;
   const texts = [before, after].map(({ section, caption }) => ({
     caption: wrapped(caption, room, captionSize * letter, true),
-    closure: [section.designation, ...wrapped(closureText(section.underHead_mm, section.seal), room, letter)],
+    closure: [section.designation, ...wrapped(closedBy(section), room, letter)],
   }));
   const rows = (of: "caption" | "closure"): number => Math.max(...texts.map((it) => it[of].length));
   const top = headTop - (0.9 + captionSize * lineHeight * rows("caption")) * letter;
@@ -102,6 +102,8 @@ const across = (section: PortSection, letter: number): number =>
   Math.max(0, ...halfBrackets(section, 1, letter).map(({ block: { box } }) => -box.x));
 
 function halfBrackets(section: PortSection, side: 1 | -1, letter: number): readonly Bracket[] {
+  // Nothing is counted where no plug bites, and lettering would stand on rubber.
+  if (section.bung) return [];
   const x = besideTurns(section, letter);
   return bracketsOf(section, side * x, letter, side, x - 0.5 * letter + 0.1 * section.d_mm);
 }

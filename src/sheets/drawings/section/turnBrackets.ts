@@ -47,8 +47,8 @@ export function letterWithin(section: PortSection, letter: number, room: number)
 const leastLettered = 0.5;
 
 const carries = ({ state }: HoleTurn): boolean => state === "sound" || state === "worn";
-function wordsOf(band: HoleTurn, { seal }: PortSection): readonly string[] {
-  const word = stateWord(band.state, seal.kind);
+function wordsOf(band: HoleTurn, section: PortSection): readonly string[] {
+  const word = stateWord(band.state, section);
   return carries(band) ? ["turns", word.replace("worn ", "")] : [word];
 }
 const turnsOf = ({ from_mm, to_mm }: HoleTurn, P_mm: number): string => inTenths((to_mm - from_mm) / P_mm);

@@ -1,6 +1,6 @@
 import type { HoleTurn } from "../../../mechanics/joint/port.ts";
 import type { PortSection } from "../../../mechanics/joint/section.ts";
-import { closureText, dimensionName, lengthText, notesOf, stateWord } from "../drawingWords.ts";
+import { closedBy, dimensionName, lengthText, notesOf, stateWord } from "../drawingWords.ts";
 import { inTenths, inWhole } from "../lettering.ts";
 import { torqueAxis } from "./torqueAxis.ts";
 import { torquesOf } from "./windowLayout.ts";
@@ -66,13 +66,13 @@ export function portLines(section: PortSection, width = 72): readonly string[] {
   const room = " ".repeat(columns(behind_mm - depth_mm));
   const row = (word: string, picture: string): string => `${word.padEnd(name)}${picture}`;
   const counts = bands.map(
-    ({ state, from_mm, to_mm }) => `${inTenths((to_mm - from_mm) / P_mm)} ${stateWord(state, seal.kind)}`,
+    ({ state, from_mm, to_mm }) => `${inTenths((to_mm - from_mm) / P_mm)} ${stateWord(state, section)}`,
   );
   const lengths = section.dimensions.map(
     ({ id, value_mm }) => `${dimensionName(id, seal.kind)} ${lengthText(value_mm)}`,
   );
   return [
-    `${section.designation}, ${closureText(section.underHead_mm, seal)}`,
+    `${section.designation}, ${closedBy(section)}`,
     row("plug", `█${"═".repeat(seatColumns + columns(reach_mm))}${"─".repeat(columns(tip_mm - reach_mm))}╸`),
     ...(seal.thickness_mm > 0 ? [row("seal", ` ${"▓".repeat(seatColumns)}`)] : []),
     row("turns", ` ${" ".repeat(seatColumns)}${turns.join("")}${room}${behindKnown ? "║" : "?"}`),
