@@ -5,8 +5,8 @@ import { metricThreadFromText } from "../../mechanics/threads/metricText.ts";
 import type { MetricThread } from "../../mechanics/threads/metricThread.ts";
 import { isTaper, type TaperThread, type Thread } from "../../mechanics/threads/thread.ts";
 import { threadFromText } from "../../mechanics/threads/threadText.ts";
-import { acceptedQuantity, acceptedThread } from "../../sheets/words/problemWords.ts";
-import { acceptedAnyThread } from "../../sheets/words/threadProblemWords.ts";
+import { acceptedQuantity } from "../../sheets/words/problemWords.ts";
+import { acceptedAnyThread, acceptedThread } from "../../sheets/words/threadProblemWords.ts";
 import { mistaken } from "./mistake.ts";
 
 /** A quantity given as an option. @throws InputMistake if it cannot be read. */

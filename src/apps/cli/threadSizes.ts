@@ -17,8 +17,13 @@ import { unifiedHoleClassFromText, unifiedPlugClassFromText } from "../../mechan
 import { unifiedHoleLimits, unifiedPlugLimits } from "../../mechanics/threads/unifiedLimits.ts";
 import { type UnifiedThreadRead, unifiedThreadFromText } from "../../mechanics/threads/unifiedText.ts";
 import { wireCoilHole } from "../../mechanics/threads/wireCoilHole.ts";
-import { acceptedClass, acceptedThread, anyOf } from "../../sheets/words/problemWords.ts";
-import { acceptedPipeThread, acceptedUnifiedThread } from "../../sheets/words/threadProblemWords.ts";
+import { anyOf } from "../../sheets/words/problemWords.ts";
+import {
+  acceptedClass,
+  acceptedPipeThread,
+  acceptedThread,
+  acceptedUnifiedThread,
+} from "../../sheets/words/threadProblemWords.ts";
 import { mistaken } from "./mistake.ts";
 import { threadOption } from "./options.ts";
 

@@ -1,6 +1,4 @@
 import type { QuantityProblem } from "../../mechanics/quantity/quantityText.ts";
-import type { MetricThreadProblem } from "../../mechanics/threads/metricText.ts";
-import type { ToleranceClassProblem } from "../../mechanics/threads/toleranceClass.ts";
 
 /** A mistake in what was given: the field, what was given, what is accepted there. */
 export type InputProblem = { readonly field: string; readonly given: string; readonly accepted: string };
@@ -37,30 +35,6 @@ export function acceptedQuantity(problem: QuantityProblem, example: string): str
     default:
       return problem satisfies never;
   }
-}
-
-/** What would have been read as a metric thread. */
-export function acceptedThread(problem: MetricThreadProblem): string {
-  switch (problem.type) {
-    case "not a metric thread":
-      return "a metric thread such as M20x1.5";
-    case "not a standard pitch":
-      return `a pitch of M${problem.d_mm}: ${problem.pitches_mm.join(", ")} mm`;
-    case "no coarse pitch":
-      return `M${problem.d_mm} with its pitch: ${problem.pitches_mm.join(", ")} mm`;
-    case "outside the range":
-      return `${problem.least} to ${problem.most}`;
-    case "not a standard diameter":
-      return `a standard diameter; the nearest: ${problem.nearest.join(", ")}`;
-    default:
-      return problem satisfies never;
-  }
-}
-
-/** What would have been read as a tolerance class. */
-export function acceptedClass({ accepted }: ToleranceClassProblem): string {
-  const { pitchGrades, crestGrades, deviations } = accepted;
-  return `pitch grade ${pitchGrades.join(" ")}, crest grade ${crestGrades.join(" ")}, deviation ${deviations.join(" ")}, as one class or two ("6g", "5g6g", "4H5H")`;
 }
 
 export const anyOf = (choices: readonly string[]): string =>

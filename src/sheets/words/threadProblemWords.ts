@@ -1,8 +1,10 @@
+import type { MetricThreadProblem } from "../../mechanics/threads/metricText.ts";
 import type { PipeThreadProblem } from "../../mechanics/threads/pipeText.ts";
 import type { ClassProblem } from "../../mechanics/threads/threadLimits.ts";
 import type { ThreadProblem } from "../../mechanics/threads/threadText.ts";
+import type { ToleranceClassProblem } from "../../mechanics/threads/toleranceClass.ts";
 import type { UnifiedThreadProblem } from "../../mechanics/threads/unifiedText.ts";
-import { acceptedClass, acceptedThread, anyOf } from "./problemWords.ts";
+import { anyOf } from "./problemWords.ts";
 
 /** What would have been read as a thread of any standard. */
 export function acceptedAnyThread(it: ThreadProblem): string {
@@ -24,6 +26,24 @@ const otherThreads = ', or "1/2-20 UNF", "G 1/2", "R 1/2", "Rp 1/2", "1/2-14 NPT
 export function acceptedAnyClass(designation: string, accepted: ClassProblem["accepted"]): string {
   if ("given" in accepted) return acceptedClass(accepted);
   return accepted.length > 0 ? anyOf(accepted) : `none: ${designation} has one class only`;
+}
+
+/** What would have been read as a metric thread. */
+export function acceptedThread(problem: MetricThreadProblem): string {
+  switch (problem.type) {
+    case "not a metric thread":
+      return "a metric thread such as M20x1.5";
+    case "not a standard pitch":
+      return `a pitch of M${problem.d_mm}: ${problem.pitches_mm.join(", ")} mm`;
+    case "no coarse pitch":
+      return `M${problem.d_mm} with its pitch: ${problem.pitches_mm.join(", ")} mm`;
+    case "outside the range":
+      return `${problem.least} to ${problem.most}`;
+    case "not a standard diameter":
+      return `a standard diameter; the nearest: ${problem.nearest.join(", ")}`;
+    default:
+      return problem satisfies never;
+  }
 }
 
 /** What would have been read as a unified thread. */
@@ -56,4 +76,10 @@ export function acceptedPipeThread(problem: PipeThreadProblem): string {
     default:
       return problem satisfies never;
   }
+}
+
+/** What would have been read as a tolerance class. */
+export function acceptedClass({ accepted }: ToleranceClassProblem): string {
+  const { pitchGrades, crestGrades, deviations } = accepted;
+  return `pitch grade ${pitchGrades.join(" ")}, crest grade ${crestGrades.join(" ")}, deviation ${deviations.join(" ")}, as one class or two ("6g", "5g6g", "4H5H")`;
 }

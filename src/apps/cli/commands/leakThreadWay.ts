@@ -8,7 +8,7 @@ import type { MetricThread } from "../../../mechanics/threads/metricThread.ts";
 import { standardHole, standardPlug } from "../../../mechanics/threads/standardClasses.ts";
 import { holeClassFromText, plugClassFromText } from "../../../mechanics/threads/toleranceClass.ts";
 import { lengthText } from "../../../sheets/words/figures.ts";
-import { acceptedClass } from "../../../sheets/words/problemWords.ts";
+import { acceptedClass } from "../../../sheets/words/threadProblemWords.ts";
 import { mistaken } from "../mistake.ts";
 import type { Assumed } from "../oilAt.ts";
 import { positiveOption, threadOption } from "../options.ts";
