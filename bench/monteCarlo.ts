@@ -1,4 +1,4 @@
-import { sealForce } from "../src/mechanics/joint/sealTorque.ts";
+import { sealForce } from "../src/mechanics/joint/sealForce.ts";
 import { forceLeft, stripForce } from "../src/mechanics/joint/stripForce.ts";
 import {
   crowding,

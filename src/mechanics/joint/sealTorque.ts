@@ -1,30 +1,22 @@
 import type { Distribution } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
 import { type LogDensity, logDensity, logDensityOfNodes, product, times } from "../quantity/logDensity.ts";
-import { type Quantity, taken } from "../quantity/quantity.ts";
-import { kN, MPa, mm, mm2, N_mm } from "../quantity/unit.ts";
+import { mm, mm2 } from "../quantity/unit.ts";
 import type { RangeName, Ranges } from "../tables/referenceRanges.ts";
-import { sourceText } from "../tables/source.ts";
 import type { FrictionNodes } from "./frictionNodes.ts";
 import type { Seal } from "./port.ts";
 import { wrenchDensity } from "./stripTorque.ts";
 
-const ringArea = formula(
+export const ringArea = formula(
   "A = pi / 4 * (D_o^2 - D_i^2)",
   { D_o: mm, D_i: mm, A: mm2 },
   "plain geometry: the face of a flat ring",
 );
-const meanCircumference = formula(
+export const meanCircumference = formula(
   "C = pi * (D_o + D_i) / 2",
   { D_o: mm, D_i: mm, C: mm },
   "plain geometry: the mean circumference of a ring",
 );
-const pressedSeal = formula(
-  "F_need = p * A",
-  { p: MPa, A: mm2, F_need: kN },
-  "ASME VIII-1, appendix 2: seating stress times the area it acts on",
-);
-const lineSeal = formula("F_need = q * C", { q: N_mm, C: mm, F_need: kN }, "line load on a lip or a bead (judgement)");
 
 /** What a seal needs: the range of its pressure or line load, and the face or the line it acts on. */
 export type SealNeed = { readonly range: RangeName; readonly acts: "on an area" | "along a line" };
@@ -48,15 +40,6 @@ export function sealNeed(seal: Pick<Seal, "kind" | "material">): SealNeed | null
     default:
       return seal.kind satisfies never;
   }
-}
-
-/** The clamp force F_need that closes a seal, with the spread of its range. */
-export function sealForce(seal: Seal, need: SealNeed, ranges: Ranges): Quantity {
-  const { distribution, unit, source } = ranges[need.range];
-  const size = { D_o: seal.outside, D_i: seal.inside };
-  return need.acts === "on an area"
-    ? pressedSeal({ p: taken("p", distribution, unit, sourceText(source)), A: ringArea(size) })
-    : lineSeal({ q: taken("q", distribution, unit, sourceText(source)), C: meanCircumference(size) });
 }
 
 /** The density of the torque, N·m, set on the wrench from which a seal closes. */

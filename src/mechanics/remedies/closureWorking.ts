@@ -1,4 +1,6 @@
 import { leadIn } from "../joint/carryingTurns.ts";
+import { sealForce } from "../joint/sealForce.ts";
+import { sealNeed } from "../joint/sealTorque.ts";
 import { engagedLength, forceLeft, stripForce, turnsLessLeadIn } from "../joint/stripForce.ts";
 import { heightFactor, internalStripArea } from "../joint/stripping.ts";
 import { heatFactor } from "../joint/stripTorque.ts";
@@ -11,7 +13,7 @@ import { materialRows } from "../tables/materialRows.ts";
 import type { ReferenceRange } from "../tables/referenceRanges.ts";
 import { sourceText } from "../tables/source.ts";
 import type { PortCase } from "./portCase.ts";
-import { clampAt, needOf, type WeighedClosure } from "./weighedClosure.ts";
+import { clampAt, type WeighedClosure } from "./weighedClosure.ts";
 
 /**
  * The figures behind one closure, worked at the middle of every range with first-order uncertainty: what the turns left
@@ -49,7 +51,8 @@ export function closureWorking(
   const mu = (symbol: string): Quantity => taken(symbol, distribution, one, sourceText(source));
   const D_b = bearingDiameter(closure.seal.outside, closure.seal.inside);
   const path = { thread: port.thread, D_b, mu_th: mu("mu_th"), mu_b: mu("mu_b") };
-  const need = needOf(portCase, closure);
+  const needed = sealNeed(closure.seal);
+  const need = needed && sealForce(closure.seal, needed, ranges);
   const clamp = advice?.type === "pull" ? [clampAt(portCase, closure, advice.torque_Nm)] : [];
   return [
     as("T_strip", tighteningTorque(path, F)),

@@ -1,7 +1,7 @@
 import { type Advice, advice } from "../joint/advice.ts";
 import { type CarryingTurns, carryingTurns } from "../joint/carryingTurns.ts";
 import type { Closure } from "../joint/port.ts";
-import { type SealNeed, sealForce, sealNeed } from "../joint/sealTorque.ts";
+import { type SealNeed, sealNeed } from "../joint/sealTorque.ts";
 import { type StopRule, stopRule } from "../joint/stopRule.ts";
 import { bearingDiameter, clampForce } from "../joint/torque.ts";
 import { type TorqueWindow, torqueWindow } from "../joint/window.ts";
@@ -90,12 +90,6 @@ export const stopRuleFor = (portCase: PortCase, closure: Closure, torque_Nm: num
   closure.seal.kind === "taper"
     ? null
     : stopRule(portCase.port.thread, closure.seal, clampAt(portCase, closure, torque_Nm), torque_Nm);
-
-/** The force the seal needs, with its spread, for the working. */
-export function needOf({ ranges }: PortCase, { seal }: Closure): Quantity | null {
-  const need = sealNeed(seal);
-  return need && sealForce(seal, need, ranges);
-}
 
 /** What `closure` catches in this case. */
 export const turnsOf = ({ port, asFound, ranges }: PortCase, closure: Closure): CarryingTurns | null =>
