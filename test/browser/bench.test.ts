@@ -47,6 +47,15 @@ describe("a port is asked for, read and answered", () => {
     expect(complaints).toEqual([]);
   });
 
+  test("a port that was repaired here before is asked by what, and the same again is refused", async () => {
+    const { page } = await withExample();
+    await tap(page, "Repaired here before?", "yes").click();
+    await page.getByLabel("By what").selectOption({ label: "The same joint at a lower torque" });
+    await expect.poll(() => sentences(page).textContent()).toContain("The same again");
+    await page.getByLabel("By what").selectOption({ label: "A turned bush, bonded in" });
+    await expect.poll(() => figure(page).textContent()).toBe("12");
+  });
+
   test("a step of the count redraws figure, sentence and section", async () => {
     const { page } = await withExample();
     const toAnswer = page.getByRole("button", { name: "Answer", exact: true });

@@ -4,6 +4,7 @@ import { benchFields } from "../../../src/apps/web/bench/benchFields.ts";
 import { withoutPlace } from "../../../src/apps/web/bench/benchTexts.ts";
 import { exampleDay, exampleTexts } from "../../../src/apps/web/bench/exampleTexts.ts";
 import { benchName, writtenCase } from "../../../src/apps/web/bench/writtenCase.ts";
+import { remedyIds } from "../../../src/mechanics/remedies/method.ts";
 import { firstQuestions } from "../../../src/mechanics/remedies/portCase.ts";
 import { readCase } from "../../../src/sheets/caseForm/caseDocument.ts";
 import { caseSchema } from "../../../src/sheets/caseForm/caseSchema.ts";
@@ -32,9 +33,15 @@ describe("what stands on the bench is the case, and nothing else", () => {
   test("every field of the bench is one that the case knows, and has its words", () => {
     for (const [name, field] of Object.entries(benchFields)) {
       expect(Object.keys(fieldWords)).toContain(name);
-      const value = { number: "1", money: "1", choice: "", several: "nothing", "yes or no": "yes", text: "M20x1.5" }[
-        field.type
-      ];
+      const value = {
+        number: "1",
+        money: "1",
+        choice: "",
+        several: "nothing",
+        "yes or no": "yes",
+        text: "M20x1.5",
+        remedy: "wire coil",
+      }[field.type];
       const text = field.type === "choice" ? (field.choices[0] ?? "") : value;
       const inList = name.replace(/^(wrenches|bookFigures)\./, "$1.0.");
       const whole = { ...least, "wrenches.0.name": "W-1", "wrenches.0.least": "5", "wrenches.0.most": "25" };
@@ -105,6 +112,8 @@ describe("what the bench writes needs no second check", () => {
     switch (field?.type) {
       case "choice":
         return field.choices;
+      case "remedy":
+        return remedyIds;
       case "several":
         return [field.none, ...field.choices, field.choices.join(",")];
       case "yes or no":

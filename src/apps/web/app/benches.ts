@@ -34,58 +34,61 @@ export const benches: readonly [Bench, ...Bench[]] = [
   {
     path: "/thread",
     name: "Which thread",
-    Page: lazily(async () => (await import("../sums/threadPage.ts")).ThreadPage),
+    Page: lazily(() => import("../sums/threadPage.ts"), "ThreadPage"),
     places: sumPlaces("plug"),
   },
   {
     path: "/level",
     name: "Level",
-    Page: lazily(async () => (await import("../sums/levelPage.ts")).LevelPage),
+    Page: lazily(() => import("../sums/levelPage.ts"), "LevelPage"),
     places: sumPlaces("holds"),
   },
   {
     path: "/drip",
     name: "Drip",
-    Page: lazily(async () => (await import("../sums/dripPage.ts")).DripPage),
+    Page: lazily(() => import("../sums/dripPage.ts"), "DripPage"),
     places: sumPlaces("asked"),
   },
   {
     path: "/cure",
     name: "Cure",
-    Page: lazily(async () => (await import("../sums/curePage.ts")).CurePage),
+    Page: lazily(() => import("../sums/curePage.ts"), "CurePage"),
     places: sumPlaces("joint"),
   },
   {
     path: "/convert",
     name: "Units",
-    Page: lazily(async () => (await import("../sums/convertPage.ts")).ConvertPage),
+    Page: lazily(() => import("../sums/convertPage.ts"), "ConvertPage"),
     places: sumPlaces("quantity"),
   },
   {
     path: "/standing",
     name: "On the lift",
-    Page: lazily(async () => (await journal()).StandingPage),
+    Page: lazily(journal, "StandingPage"),
     places: [{ id: "workshop", word: "Open a job" }],
   },
-  { path: "/due", name: "Falling due", Page: lazily(async () => (await journal()).DuePage), places: [] },
-  { path: "/held", name: "What held", Page: lazily(async () => (await journal()).HeldPage), places: [] },
+  { path: "/due", name: "Falling due", Page: lazily(journal, "DuePage"), places: [] },
+  { path: "/held", name: "What held", Page: lazily(journal, "HeldPage"), places: [] },
   {
     path: "/job",
     name: "Job",
-    Page: lazily(async () => (await journal()).JobPage),
+    Page: lazily(journal, "JobPage"),
     places: [onTheLift, { id: "job", word: "Stands" }, { id: "log", word: "Log" }],
     below: true,
   },
   {
     path: "/port",
     name: "Port",
-    Page: lazily(async () => (await journal()).PortPage),
+    Page: lazily(journal, "PortPage"),
     places: [onTheLift],
     below: true,
   },
 ];
 
-const journal = () => import("../journal/pages.ts");
+/** All pages of the journal lie in one script. */
+function journal() {
+  return import("../journal/pages.ts");
+}
 
 /** The places of a bench of one sum; its readings begin at the heading `first`. */
 function sumPlaces(first: string): readonly Place[] {

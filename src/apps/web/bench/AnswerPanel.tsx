@@ -64,8 +64,8 @@ function Figure() {
 }
 
 /** Like the engine's drawings themselves, not fetched before there is an answer. */
-const Drawings = lazily(async () => (await import("./Drawings.tsx")).Drawings);
-const Strip = quietly(async () => (await import("./Drawings.tsx")).Strip);
+const Drawings = lazily(() => import("./Drawings.tsx"), "Drawings");
+const Strip = quietly(() => import("./Drawings.tsx"), "Strip");
 
 const stops: readonly BenchSign[] = ["refused", "no torque"];
 

@@ -38,7 +38,7 @@ function Behind() {
 }
 
 /** Its script is not fetched before there is an answer. */
-const WaysAndPapers = lazily(async () => (await import("./WaysAndPapers.tsx")).WaysAndPapers);
+const WaysAndPapers = lazily(() => import("./WaysAndPapers.tsx"), "WaysAndPapers");
 
 /** What lies here, where it has a name; the worked example behind one tap, and the way back from it. */
 function Begin() {

@@ -1,8 +1,8 @@
 import { useComputed } from "@preact/signals";
 import { useCallback } from "preact/hooks";
 import { choiceWords, type FieldName, type FieldWords, fieldWords } from "../../../sheets/words/fieldWords.ts";
-import { remedyNames } from "../../../sheets/words/remedyWords.ts";
 import { Chooser } from "../kit/Chooser.tsx";
+import { lazily } from "../kit/lazily.tsx";
 import { NumberField } from "../kit/NumberField.tsx";
 import { SeveralTaps, type Tap, Taps } from "../kit/Taps.tsx";
 import { TextField } from "../kit/TextField.tsx";
@@ -43,6 +43,8 @@ export function Reading({ name }: { readonly name: string }) {
       ) : (
         <Chooser {...common} taps={field.choices.map(tapOf)} />
       );
+    case "remedy":
+      return <RemedyChooser {...common} />;
     case "several":
       return <SeveralTaps {...common} taps={field.choices.map(tapOf)} none={tapOf(field.none)} />;
     case "text":
@@ -91,6 +93,9 @@ function Evidence({
   );
 }
 
+/** The list of them is long, and few ports are asked for one. */
+const RemedyChooser = lazily(() => import("./RemedyChooser.tsx"), "RemedyChooser");
+
 /** More than these stand better in a list of the device. */
 const mostTaps = 5;
 
@@ -99,7 +104,4 @@ const yesNo: readonly Tap[] = [
   { value: "no", word: "no" },
 ];
 
-const tapOf = (value: string): Tap => ({
-  value,
-  word: (remedyNames as Readonly<Record<string, string>>)[value] ?? choiceWords[value] ?? value,
-});
+const tapOf = (value: string): Tap => ({ value, word: choiceWords[value] ?? value });

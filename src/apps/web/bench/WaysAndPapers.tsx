@@ -15,4 +15,4 @@ export function WaysAndPapers() {
 }
 
 /** The journal is not fetched for a port of nobody's job. */
-const ToJob = lazily(async () => (await import("../journal/ToJob.tsx")).ToJob);
+const ToJob = lazily(() => import("../journal/ToJob.tsx"), "ToJob");

@@ -1,6 +1,5 @@
 import { catches, conditions, countings, sealKinds, surfaces, washerMaterials } from "../../../mechanics/joint/port.ts";
 import { wrenchKinds } from "../../../mechanics/joint/wrenchKinds.ts";
-import { remedyIds } from "../../../mechanics/remedies/method.ts";
 import { reaches } from "../../../mechanics/remedies/portCase.ts";
 import { propertyClasses } from "../../../mechanics/tables/iso898.ts";
 import { jointKinds } from "../../../mechanics/tables/jointKinds.ts";
@@ -20,6 +19,8 @@ export type BenchField =
     }
   | { readonly type: "money" }
   | { readonly type: "choice"; readonly choices: readonly string[] }
+  /** A way of closing a port: their list is fetched where somebody is asked for one. */
+  | { readonly type: "remedy" }
   | { readonly type: "several"; readonly choices: readonly string[]; readonly none: string }
   | { readonly type: "yes or no" }
   | { readonly type: "text"; readonly common?: readonly string[] };
@@ -48,7 +49,7 @@ export const benchFields: Readonly<Record<string, BenchField>> = {
   "asked.reaches": { type: "several", choices: reaches, none: "nothing" },
   "asked.people": choice("no", "yes"),
   "asked.repairedBefore": choice("no", "yes"),
-  "asked.repairedBefore.method": choice(...remedyIds),
+  "asked.repairedBefore.method": { type: "remedy" },
   "asked.repairedBefore.cause": text,
   "asked.breather": choice("free", "blocked", "none"),
   "asked.waterTest": choice("passed", "failed", "not done"),

@@ -1,3 +1,4 @@
+import { remedyIds } from "../../../mechanics/remedies/method.ts";
 import { benchFields } from "./benchFields.ts";
 import { type Texts, withoutPlace } from "./benchTexts.ts";
 
@@ -13,6 +14,7 @@ function flattened(value: unknown, name: string): Texts {
   if (typeof value === "boolean") return { [name]: value ? "yes" : "no" };
   const text = String(value);
   if (field.type === "choice" && !field.choices.includes(text)) return {};
+  if (field.type === "remedy" && !remedyIds.some((it) => it === text)) return {};
   return { [name]: field.type === "number" && field.unit !== "" ? text.replace(` ${field.unit}`, "") : text };
 }
 

@@ -1,7 +1,8 @@
 import { numberAtStart } from "../../../mechanics/quantity/numberText.ts";
+import { remedyIds } from "../../../mechanics/remedies/method.ts";
 import type { WrittenCase } from "../../../sheets/caseForm/caseSchema.ts";
 import { anyOf, type InputProblem } from "../../../sheets/words/problemWords.ts";
-import { benchFields } from "./benchFields.ts";
+import { type BenchField, benchFields } from "./benchFields.ts";
 import { benchLists, isGiven, type ListName, placesOf, type Texts, withoutPlace } from "./benchTexts.ts";
 
 /** A case as the engine reads it, and which places of the bench's lists stand in it; or why the texts write none yet. */
@@ -48,7 +49,7 @@ function mistakes(texts: Texts): readonly InputProblem[] {
 
 function wrong(name: string, given: string): InputProblem {
   const field = benchFields[withoutPlace(name)];
-  const choices = field?.type === "choice" || field?.type === "several" ? field.choices : null;
+  const choices = field && choicesOf(field);
   const accepted = choices ? anyOf(choices.map((it) => `"${it}"`)) : field?.type === "money" ? "a number" : anyThread;
   return { field: name, given, accepted };
 }
@@ -88,7 +89,7 @@ function element(list: ListName, at: number, texts: Texts): Tree {
 }
 
 /** A text as the case writes it; null where no case takes it. */
-function given(field: (typeof benchFields)[string], name: string, text: string, texts: Texts): unknown {
+function given(field: BenchField, name: string, text: string, texts: Texts): unknown {
   switch (field.type) {
     case "number":
       return measured(withUnit(text, field.unit), texts[`${name}.how`] ?? "");
@@ -101,12 +102,19 @@ function given(field: (typeof benchFields)[string], name: string, text: string, 
       return several.every((it) => field.choices.includes(it)) ? several : null;
     }
     case "choice":
-      return field.choices.includes(text) ? text : null;
+    case "remedy":
+      return choicesOf(field)?.includes(text) ? text : null;
     case "text":
       return text;
     default:
       return field satisfies never;
   }
+}
+
+/** What may be chosen in a field; null where figures or words are typed. */
+function choicesOf(field: BenchField): readonly string[] | null {
+  if (field.type === "remedy") return remedyIds;
+  return field.type === "choice" || field.type === "several" ? field.choices : null;
 }
 
 /** A bare number gets the unit beside the field; whatever else was typed is handed on as it stands, for the case to judge. */

@@ -6,25 +6,35 @@ import { useEffect } from "preact/hooks";
  * A page whose script is fetched when it is first opened; where that fails the page says so, and a tap opens all of it again: a
  * browser asks once for a script, and remembers that it failed.
  */
-export const lazily = (load: () => Promise<ComponentType>): ComponentType => fetchedFirst(load, Awaited);
+export const lazily = <Name extends string, Props extends object>(
+  load: Load<Name, Props>,
+  name: Name,
+): ComponentType<Props> => fetchedFirst(load, name, Awaited);
 
 /** A part that nobody misses until its script has come. */
-export const quietly = (load: () => Promise<ComponentType>): ComponentType => fetchedFirst(load, () => null);
+export const quietly = <Name extends string, Props extends object>(
+  load: Load<Name, Props>,
+  name: Name,
+): ComponentType<Props> => fetchedFirst(load, name, () => null);
 
-function fetchedFirst(
-  load: () => Promise<ComponentType>,
+/** Fetches the script that has a component of this name. */
+type Load<Name extends string, Props> = () => Promise<Readonly<Record<Name, ComponentType<Props>>>>;
+
+function fetchedFirst<Name extends string, Props extends object>(
+  load: Load<Name, Props>,
+  name: Name,
   Meanwhile: ComponentType<{ readonly failed: boolean }>,
-): ComponentType {
-  let known: ComponentType | null = null;
-  return function Fetched() {
+): ComponentType<Props> {
+  let known: ComponentType<Props> | null = null;
+  return function Fetched(props: Props) {
     const page = useSignal(known);
     const failed = useSignal(false);
     useEffect(() => {
       if (known) return;
       load().then(
-        (it) => {
-          known = it;
-          page.value = it;
+        (script) => {
+          known = script[name];
+          page.value = known;
         },
         () => {
           failed.value = true;
@@ -32,7 +42,7 @@ function fetchedFirst(
       );
     }, []);
     const Page = page.value;
-    return Page ? <Page /> : <Meanwhile failed={failed.value} />;
+    return Page ? <Page {...props} /> : <Meanwhile failed={failed.value} />;
   };
 }
 

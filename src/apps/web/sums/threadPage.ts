@@ -38,7 +38,7 @@ export const ThreadPage = sumPage({
   further: {
     id: "photo",
     title: threadParts.photo,
-    Page: lazily(async () => (await import("../photo/PhotoPart.tsx")).PhotoPart),
+    Page: lazily(() => import("../photo/PhotoPart.tsx"), "PhotoPart"),
   },
   asks: (field, text) =>
     (field !== "crests" || text("outside") !== "") &&
