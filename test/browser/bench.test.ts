@@ -66,7 +66,11 @@ describe("a port is asked for, read and answered", () => {
     await page.getByRole("button", { name: "Turns, catch to seat: 0.25 more" }).click({ clickCount: 4, delay: 20 });
     expect(await field(page, "Turns, catch to seat").inputValue()).toBe("4.5");
     await expect.poll(() => sentences(page).textContent()).not.toContain("That window is narrow");
+    // Out of view the words keep their height, and let go of it for whoever comes to read them.
+    const held = () => page.locator(".steady").getAttribute("data-held");
+    expect(await held()).toBe("");
     await toAnswer.click();
+    await expect.poll(held).toBe(null);
     await expect.poll(() => section.innerHTML()).not.toBe(drawn);
     expect(before).toBe("12");
   });

@@ -1,4 +1,5 @@
-import { useComputed } from "@preact/signals";
+import { useComputed, useSignal } from "@preact/signals";
+import { useCallback, useRef } from "preact/hooks";
 import {
   type BenchSign,
   signWords,
@@ -19,6 +20,7 @@ import {
   fault,
   figure,
   lookAtPictures,
+  lookAtWords,
   mistakes,
   more,
   narrow,
@@ -76,7 +78,7 @@ export function Answer() {
       <h2 id="answer" tabIndex={-1}>
         Answer
       </h2>
-      <Words />
+      <SteadyWords />
       <InView kind="drawn" look={lookAtPictures}>
         {answered.value && <Drawings />}
       </InView>
@@ -84,6 +86,29 @@ export function Answer() {
     </section>
   );
 }
+
+/**
+ * Out of view the words keep the height that they were seen with: they are written with the figure, for a screen reader to say them, and
+ * lay out nothing but themselves.
+ */
+function SteadyWords() {
+  const height = useSignal<string | undefined>(undefined);
+  const seen = useRef(false);
+  const look = useCallback((inView: boolean, height_px: number) => {
+    lookAtWords(inView);
+    height.value = inView ? undefined : seen.current ? `${height_px}px` : usualHeight;
+    seen.current ||= inView;
+  }, []);
+  return (
+    <InView kind="words" look={look}>
+      <div class="steady" data-held={height.value ? "" : undefined} style={{ "--height": height.value }}>
+        <Words />
+      </div>
+    </InView>
+  );
+}
+
+const usualHeight = "12rem";
 
 function Words() {
   if (fault.value !== null)

@@ -10,7 +10,7 @@ import { allWays, example, fields, laid, started, text, texts, tried, way } from
 
 const answer = signal<DrawnAnswer | null>(null);
 export const answered = computed(() => answer.value !== null);
-/** The answer as far as it is written out: the figure comes with its own frame, and the words and drawings with the one after it. */
+/** The answer as far as it is written out: what of it is in view comes with the frame after that of the figure, which waits for nothing. */
 const said = signal<DrawnAnswer | null>(null);
 
 /** One part of the answer: it changes only where the part does, so that what shows it stays as it is. */
@@ -29,10 +29,14 @@ function partOf<K extends keyof DrawnAnswer>(from: typeof answer, key: K) {
   return computed((): DrawnAnswer[K] | null => from.value?.[key] ?? null);
 }
 
+/** Whether the words and the pictures of the answer are in view. */
+let wordsInView = false;
+let picturesInView = false;
+
 effect(() => {
   const now = answer.value;
-  if (now === null || said.peek() === null) said.value = now;
-  else nextFrame(sayAll);
+  if (now !== null && said.peek() !== null && (wordsInView || picturesInView)) nextFrame(sayAll);
+  else said.value = now;
 });
 
 function sayAll(): void {
@@ -93,8 +97,9 @@ export function weighNow(): void {
   clearTimeout(settling);
 }
 
-/** Whether the pictures of the answer are in view. */
-let picturesInView = false;
+export function lookAtWords(inView: boolean): void {
+  wordsInView = inView;
+}
 
 export function lookAtPictures(inView: boolean): void {
   picturesInView = inView;
