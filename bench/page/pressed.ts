@@ -4,7 +4,8 @@ import { type Cost, changeCosts, type TraceEvent } from "./traceCost.ts";
 /** Where a stepper lies on a page, to be tapped without asking the page again. */
 export type Place = { readonly x: number; readonly y: number };
 
-const categories = ["devtools.timeline", "disabled-by-default-devtools.timeline", "v8.execute", "v8"];
+/** No more than what is counted: "v8" would write a second event around every call of a function, within the time that is counted. */
+const categories = ["devtools.timeline", "disabled-by-default-devtools.timeline", "v8.execute"];
 
 /** One change: all of it, and what of it the answer takes; the page draws what stands behind the answer when the hand rests. */
 export type ChangeCost = { readonly all: Cost; readonly atOnce: Cost };
@@ -16,12 +17,18 @@ export async function tracedPresses(
   places: readonly Place[],
   count: number,
 ): Promise<readonly ChangeCost[]> {
-  await browser.startTracing(page, { categories });
-  await press(page, places, count, settled_ms);
-  const trace: { readonly traceEvents: readonly TraceEvent[] } = JSON.parse((await browser.stopTracing()).toString());
-  const [all, atOnce] = [changeCosts(trace.traceEvents), changeCosts(trace.traceEvents, atOnce_ms)];
+  const events = await traced(browser, page, () => press(page, places, count, settled_ms));
+  const [all, atOnce] = [changeCosts(events), changeCosts(events, atOnce_ms)];
   if (all.length !== count) throw new Error(`${count} presses, but ${all.length} in the trace`);
   return all.map((it, i) => ({ all: it, atOnce: atOnce[i] as Cost }));
+}
+
+/** What the browser writes down of a page while something is done to it. */
+export async function traced(browser: Browser, page: Page, act: () => Promise<void>): Promise<readonly TraceEvent[]> {
+  await browser.startTracing(page, { categories });
+  await act();
+  const trace: { readonly traceEvents: readonly TraceEvent[] } = JSON.parse((await browser.stopTracing()).toString());
+  return trace.traceEvents;
 }
 
 /** The share of frames that came late while a hand pressed as fast as hands do. A late one missed its turn at 60 Hz. */

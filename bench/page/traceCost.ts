@@ -34,6 +34,7 @@ const workOf: Readonly<Record<string, Work>> = {
   UpdateLayoutTree: "style",
   Layout: "layout",
   HitTest: "layout",
+  "IntersectionObserverController::computeIntersections": "layout",
   PrePaint: "paint",
   Paint: "paint",
   Layerize: "paint",
