@@ -49,9 +49,3 @@ function labelOf(field: string): string {
 /** A label inside a sentence: without its question mark, in small letters. */
 const inSentence = (label: string): string =>
   label.replace(/\?$/, "").replace(/^(?!I )[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
-
-/** Over the row of what can be done. */
-export const offeredHint =
-  "In the order in which they would be offered, the best of each method. Prices are estimates.";
-
-export const nothingOffered = "Nothing that may be offered here; every way says why not.";

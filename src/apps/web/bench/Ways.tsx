@@ -1,5 +1,5 @@
 import type { Way, WayDetails } from "../../../sheets/answer/benchWays.tsx";
-import { nothingOffered, offeredHint } from "../../../sheets/words/benchWords.ts";
+import { nothingOffered, offeredHint } from "../../../sheets/words/offerWords.ts";
 import { Picture } from "../kit/Picture.tsx";
 import { rest, settle } from "./benchState.ts";
 import { allWays, way } from "./laidTexts.ts";

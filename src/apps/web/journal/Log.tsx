@@ -2,7 +2,7 @@ import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import type { LogShown } from "../../../sheets/journal/jobShown.ts";
 import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
-import { momentText } from "../kit/clock.ts";
+import { momentText } from "../kit/clockTexts.ts";
 import { TextField } from "../kit/TextField.tsx";
 import type { Opened } from "./ActSheet.tsx";
 import { by, outcomeOf } from "./journalState.ts";

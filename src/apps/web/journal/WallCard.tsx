@@ -1,6 +1,6 @@
 import type { JobOnWall, PortOnWall } from "../../../sheets/journal/standingShown.ts";
 import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
-import { momentText } from "../kit/clock.ts";
+import { momentText } from "../kit/clockTexts.ts";
 
 /** The sign over a machine: whether it may be started, in word and sign, never by colour alone. */
 export function WallSign({ job }: { readonly job: JobOnWall }) {

@@ -1,21 +1,8 @@
-const two = (n: number): string => String(n).padStart(2, "0");
+/** As "07". */
+export const two = (n: number): string => String(n).padStart(2, "0");
 
 /** The day by the clock of this device, as 2026-11-25. */
 export function today(): string {
   const now = new Date();
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
-
-/** The day and the time by the clock of this device, as "2026-11-25 11:40". */
-export function clockNow(): string {
-  const now = new Date();
-  return `${today()} ${two(now.getHours())}:${two(now.getMinutes())}`;
-}
-
-/** A moment of the journal by the clock of this device: the time today, the day and the time on any other. */
-export function momentText(instant: string): string {
-  const at = new Date(instant);
-  const time = `${two(at.getHours())}:${two(at.getMinutes())}`;
-  const day = `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
-  return day === today() ? time : `${day} ${time}`;
 }

@@ -6,7 +6,7 @@ import {
   cureParts,
   cureStart,
 } from "../../../sheets/words/cureBenchWords.ts";
-import { clockNow } from "../kit/clock.ts";
+import { clockNow } from "../kit/clockTexts.ts";
 import { sumPage } from "./SumPage.tsx";
 
 export const CurePage = sumPage({
