@@ -22,6 +22,11 @@ export function App() {
     scrollTo(0, 0);
     heading.current?.focus({ preventScroll: true });
   }, [bench]);
+  useEffect(() => {
+    if (!bench.behind) return;
+    const timer = setTimeout(bench.behind, behind_ms);
+    return () => clearTimeout(timer);
+  }, [bench]);
   return (
     <>
       <header class="title-block">
@@ -41,6 +46,9 @@ export function App() {
     </>
   );
 }
+
+/** The first answer comes before what is fetched behind it. */
+const behind_ms = 300;
 
 /** Where a thumb reaches: the places of this page, and the other benches. */
 function Bar({ bench }: { readonly bench: Bench }) {

@@ -1,6 +1,7 @@
 import type { ComponentType } from "preact";
 import { BenchPage } from "../bench/BenchPage.tsx";
 import { lazily } from "../kit/lazily.tsx";
+import { fetchSums, sums } from "./sums.ts";
 
 /** A place that a thumb jumps to: the id of a heading of this page or the address of another one, and the word on the bar. */
 export type Place = { readonly id: string; readonly word: string };
@@ -11,6 +12,8 @@ export type Bench = {
   readonly name: string;
   readonly Page: ComponentType;
   readonly places: readonly Place[];
+  /** What is fetched once it stands, so that it is there when the network is not. */
+  readonly behind?: () => void;
   /** Whether it is opened from another page alone, at a path of its own below this one. */
   readonly below?: true;
 };
@@ -34,32 +37,37 @@ export const benches: readonly [Bench, ...Bench[]] = [
   {
     path: "/thread",
     name: "Which thread",
-    Page: lazily(() => import("../sums/threadPage.ts"), "ThreadPage"),
+    Page: lazily(sums.thread, "ThreadPage"),
     places: sumPlaces("plug"),
+    behind: fetchSums,
   },
   {
     path: "/level",
     name: "Level",
-    Page: lazily(() => import("../sums/levelPage.ts"), "LevelPage"),
+    Page: lazily(sums.level, "LevelPage"),
     places: sumPlaces("holds"),
+    behind: fetchSums,
   },
   {
     path: "/drip",
     name: "Drip",
-    Page: lazily(() => import("../sums/dripPage.ts"), "DripPage"),
+    Page: lazily(sums.drip, "DripPage"),
     places: sumPlaces("asked"),
+    behind: fetchSums,
   },
   {
     path: "/cure",
     name: "Cure",
-    Page: lazily(() => import("../sums/curePage.ts"), "CurePage"),
+    Page: lazily(sums.cure, "CurePage"),
     places: sumPlaces("joint"),
+    behind: fetchSums,
   },
   {
     path: "/convert",
     name: "Units",
-    Page: lazily(() => import("../sums/convertPage.ts"), "ConvertPage"),
+    Page: lazily(sums.convert, "ConvertPage"),
     places: sumPlaces("quantity"),
+    behind: fetchSums,
   },
   {
     path: "/standing",

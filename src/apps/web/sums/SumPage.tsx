@@ -1,6 +1,5 @@
 import type { ComponentChildren, ComponentType } from "preact";
 import { useEffect } from "preact/hooks";
-import { fetchOtherSums } from "./behind.ts";
 import { SumFigure } from "./SumFigure.tsx";
 import { SumOutcome } from "./SumOutcome.tsx";
 import { SumReading } from "./SumReading.tsx";
@@ -13,11 +12,7 @@ type Props = { readonly bench: SumBench; readonly state: SumState };
 export function sumPage(bench: SumBench): ComponentType {
   return function SumPage() {
     const state = sumState(bench.name);
-    useEffect(() => {
-      state.reckon();
-      const timer = setTimeout(fetchOtherSums, behind_ms);
-      return () => clearTimeout(timer);
-    }, [state]);
+    useEffect(() => state.reckon(), [state]);
     return (
       <div class="bench">
         <div class="figure-strip">
@@ -41,9 +36,6 @@ export function sumPage(bench: SumBench): ComponentType {
     );
   };
 }
-
-/** The first answer comes before what is fetched behind it. */
-const behind_ms = 300;
 
 /** Clears the bench; what was cleared away can be taken back until something else stands there. */
 function Anew({ state }: { readonly state: SumState }) {
