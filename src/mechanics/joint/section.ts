@@ -144,7 +144,7 @@ function dimensionsOf(input: SectionInput, lengths: Lengths): readonly SectionDi
     drawn: shortened ? "shortened" : "true",
   };
   return [
-    ...(thickness_mm > 0 ? [seal] : []),
+    ...(thickness_mm > 0 && !byTurns ? [seal] : []),
     { id: "depth", from_mm: 0, to_mm: depth_mm, value_mm: input.threadDepth_mm, drawn: drawn(input.threadDepth_mm) },
     {
       id: "behind",

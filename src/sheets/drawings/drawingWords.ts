@@ -45,7 +45,10 @@ export const closedBy = ({ bung, underHead_mm, seal }: PortSection): string =>
 
 /** What closes the port: the plug's length and the seal with its size. */
 function closureText(underHead_mm: number | null, { kind, outside_mm, inside_mm, thickness_mm }: SealSizes): string {
-  const size = thickness_mm > 0 ? ` ${trimmed(outside_mm)}/${trimmed(inside_mm)}/${trimmed(thickness_mm)}` : "";
+  const size =
+    thickness_mm > 0 && kind !== "taper"
+      ? ` ${trimmed(outside_mm)}/${trimmed(inside_mm)}/${trimmed(thickness_mm)}`
+      : "";
   return `plug ${lengthText(underHead_mm)}, ${sealWords[kind]}${size}`;
 }
 

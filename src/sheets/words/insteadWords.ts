@@ -61,7 +61,7 @@ export function allowedInstead({ reason }: Refusal): readonly string[] {
       return [
         "cleaned, with paste or tape for taper threads, and by its turns",
         "the maker's figure where there is one",
-        "cut anew by somebody with the taper reamer, tap and gauge",
+        "cut anew by somebody with the reamer, tap and gauge for it",
         "a new part",
       ];
     default:

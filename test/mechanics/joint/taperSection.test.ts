@@ -135,6 +135,13 @@ describe("laws", () => {
     );
   });
 
+  test("a ring that was measured before the plug was known for a taper one takes no room under its head", () => {
+    const seal = { kind: "taper", outside_mm: 26, inside_mm: 20, thickness_mm: 2 } as const;
+    const section = portSection(wedgedIn("R 1/2", 4.5, { seal }));
+    expect(section.dimensions.some(({ id }) => id === "seal")).toBe(false);
+    expect(section.reach_mm).toBeCloseTo(4.5 * section.P_mm, 9);
+  });
+
   test("a plug too short for the turns that were counted lies with its head on the face, and the rest is told", () => {
     const section = portSection(wedgedIn("R 1/2", 6, { underHead_mm: 9, chamfer_mm: 1 }));
     expect([section.seat_mm, section.reach_mm]).toEqual([0, 8]);
