@@ -84,6 +84,27 @@ describe("what is typed", () => {
   });
 });
 
+test("paper has the picture of the answer that stands, also where it is out of view", async () => {
+  const { page } = await exampleOnBench({ viewport: { width: 1280, height: 500 } });
+  const odds = page.locator(".odds .sheet");
+  await page.getByRole("button", { name: "Answer", exact: true }).click();
+  await odds.scrollIntoViewIfNeeded();
+  await odds.locator("svg").waitFor();
+  // The section stays in view, the odds below it do not.
+  await page
+    .locator(".pictures .sheet")
+    .first()
+    .evaluate((it) => scrollBy(0, it.getBoundingClientRect().top - 400));
+  await page.waitForTimeout(300);
+  const before = await odds.innerHTML();
+  const more = page.getByRole("button", { name: "Turns, catch to seat: 0.25 more" });
+  for (let step = 0; step < 4; step++) await more.dispatchEvent("click");
+  await answered(page, exampleSentences({ turns: "4.5" }));
+  expect(await odds.innerHTML()).toBe(before);
+  await page.pdf();
+  expect(await odds.innerHTML()).not.toBe(before);
+});
+
 test("an empty bench gives no figure and says what it waits for", async () => {
   const { page } = await openedPage("/");
   const text = await answerOn(page).textContent();
