@@ -40,13 +40,15 @@ export function MainFigure() {
   return (
     <div class="main-figure" data-stop={stop.value ? "" : undefined}>
       <p class="sign">
-        {word} {narrow.value && <span class="narrow">narrow</span>}
+        {word} <Narrow />
       </p>
       <Figure />
       {answered.value && <Strip />}
     </div>
   );
 }
+
+const Narrow = () => narrow.value && <span class="narrow">narrow</span>;
 
 /** Its two numbers are texts of their own: a step of a stepper changes them and nothing around them. */
 function Figure() {
@@ -117,13 +119,20 @@ function Words() {
   return (
     <>
       <Sentences />
-      {because.value !== "" && (
-        <p class="because">
-          <b>Because</b> {because}
-        </p>
-      )}
+      <Because />
       <WhatNext />
     </>
+  );
+}
+
+function Because() {
+  const said = useComputed(() => because.value !== "");
+  return (
+    said.value && (
+      <p class="because">
+        <b>Because</b> {because}
+      </p>
+    )
   );
 }
 

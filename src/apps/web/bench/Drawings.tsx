@@ -1,4 +1,5 @@
-import { Picture } from "../kit/Picture.tsx";
+import { useComputed } from "@preact/signals";
+import { LivePicture } from "../kit/Picture.tsx";
 import { pictures, strip } from "./benchState.ts";
 import { Odds } from "./Odds.tsx";
 
@@ -13,16 +14,15 @@ export function Drawings() {
 }
 
 /** The window in small, beside the figure. */
-export function Strip() {
-  return strip.value && <Picture svg={strip.value} kind="strip" />;
-}
+export const Strip = () => <LivePicture svg={strip} kind="strip" />;
 
 function Pictures() {
-  const drawn = pictures.value;
+  const section = useComputed(() => pictures.value?.section ?? null);
+  const window = useComputed(() => pictures.value?.window ?? null);
   return (
     <div class="pictures">
-      {drawn && <Picture svg={drawn.section} kind="sheet" />}
-      {drawn?.window && <Picture svg={drawn.window} kind="sheet" />}
+      <LivePicture svg={section} kind="sheet" />
+      <LivePicture svg={window} kind="sheet" />
     </div>
   );
 }

@@ -1,13 +1,15 @@
 import { useComputed } from "@preact/signals";
 import { mistakeSentence } from "../../../sheets/words/problemWords.ts";
 import { NumberField } from "../kit/NumberField.tsx";
-import { Picture } from "../kit/Picture.tsx";
+import { LivePicture } from "../kit/Picture.tsx";
 import { pictures, weighNow } from "./benchState.ts";
 import { tried } from "./laidTexts.ts";
 
 /** A hundred joints like this one at a torque that may be tried. */
 export function Odds() {
   const odds = useComputed(() => pictures.value?.odds ?? null);
+  const picture = useComputed(() => odds.value?.picture ?? null);
+  const start = useComputed(() => odds.value?.at ?? "10");
   const weighed = useComputed(() => pictures.value?.window != null);
   const shown = useComputed(() => tried.value ?? odds.value?.at ?? "");
   const problem = useComputed(() =>
@@ -24,13 +26,13 @@ export function Odds() {
         label="Pulled to"
         unit="N·m"
         step={1}
-        start={odds.value?.at ?? "10"}
+        start={start.value}
         least={0}
         value={shown}
         problem={problem}
         give={tryTorque}
       />
-      {odds.value && <Picture svg={odds.value.picture} kind="sheet" />}
+      <LivePicture svg={picture} kind="sheet" />
     </div>
   );
 }

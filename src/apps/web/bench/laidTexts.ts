@@ -36,7 +36,10 @@ export function text(name: string): Signal<string> {
 /** What is on the bench. */
 export function texts(): Texts {
   const given: Record<string, string> = {};
-  for (const [name, field] of fields) if (field.peek() !== "") given[name] = field.peek();
+  for (const [name, field] of fields) {
+    const typed = field.peek();
+    if (typed !== "") given[name] = typed;
+  }
   return given;
 }
 
