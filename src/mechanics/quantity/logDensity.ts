@@ -161,10 +161,22 @@ function pointMass(at: number): LogDensity {
 function convolved(a: LogDensity, b: LogDensity): LogDensity {
   const [long, short] = a.mass.length >= b.mass.length ? [a.mass, b.mass] : [b.mass, a.mass];
   const mass = new Float64Array(long.length + short.length - 1);
-  for (let j = 0; j < short.length; j++) {
-    const share = short[j] as number;
-    if (share === 0) continue;
-    for (let i = 0; i < long.length; i++) mass[i + j] = (mass[i + j] as number) + share * (long[i] as number);
+  // Two rows at a time: each cell of the product is read and written half as often.
+  let j = 0;
+  for (; j + 1 < short.length; j += 2) {
+    const here = short[j] as number;
+    const next = short[j + 1] as number;
+    let before = 0;
+    for (let i = 0; i < long.length; i++) {
+      const it = long[i] as number;
+      mass[i + j] = (mass[i + j] as number) + here * it + next * before;
+      before = it;
+    }
+    mass[long.length + j] = (mass[long.length + j] as number) + next * before;
+  }
+  if (j < short.length) {
+    const here = short[j] as number;
+    for (let i = 0; i < long.length; i++) mass[i + j] = (mass[i + j] as number) + here * (long[i] as number);
   }
   return { first: a.first + b.first, mass, zero: 1 - (1 - a.zero) * (1 - b.zero) };
 }
