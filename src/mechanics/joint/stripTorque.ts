@@ -100,10 +100,11 @@ export function stripTorqueDensity(
   const stripped = product(strip, logDensityOfNodes({ at: arms, weight: friction.weight }));
   const result = { ...stripped, mass: stripped.mass.slice() };
   const notStripped = cumulated(strip).map((below) => 1 - below);
+  const edges = upperEdges(strip);
   const yields = yieldForces(port, closure, friction.mu_th);
   const strength = ranges["plug strength"].distribution;
   for (let row = 0; row < arms.length; row += friction.rowsPerThread) {
-    const moved = movedByYield(strip, notStripped, scaled(strength, yields[row] as number));
+    const moved = movedByYield(strip, edges, notStripped, scaled(strength, yields[row] as number));
     for (let own = row; own < row + friction.rowsPerThread; own++)
       spreadAll(result, moved, arms[own] as number, friction.weight[own] as number);
   }
@@ -116,24 +117,32 @@ export const wrenchDensity: (wrench: Distribution) => LogDensity = remembered((w
   return logDensityOfNodes({ at: at.map((w) => -Math.log1p(w)), weight });
 });
 
+/** The upper edge of every cell, in the unit of the quantity. */
+function upperEdges({ first, mass }: LogDensity): Float64Array {
+  const edges = new Float64Array(mass.length);
+  for (let i = 0; i < edges.length; i++) edges[i] = Math.exp(first + (i + 0.5) * step);
+  return edges;
+}
+
 /**
  * What the plug's yield changes in the mass of the strip force: taken where the thread would have outlived the plug, put
  * where the plug yields. Nothing where the thread strips long before.
  */
 function movedByYield(
   { first, mass, zero }: LogDensity,
+  edges: Float64Array,
   notStripped: Float64Array,
   plugYield: Distribution,
 ): LogDensity {
   const begins = Math.max(0, Math.ceil((Math.log(quantile(plugYield, 1e-12)) - first) / step));
-  const surely = Math.log(quantile(plugYield, 1 - 1e-12));
+  const surely = quantile(plugYield, 1 - 1e-12);
   let ends = mass.length;
   while (ends > begins && (notStripped[ends - 1] ?? 0) < 1e-10) ends--;
   const moved = new Float64Array(Math.max(0, ends - begins));
   let holds = begins > 0 ? (notStripped[begins - 1] ?? 0) : 1 - zero;
   for (let i = begins; i < ends; i++) {
-    const edge = first + (i + 0.5) * step;
-    const after = edge > surely ? 0 : (notStripped[i] as number) * survival(plugYield, Math.exp(edge));
+    const edge = edges[i] as number;
+    const after = edge > surely ? 0 : (notStripped[i] as number) * survival(plugYield, edge);
     moved[i - begins] = holds - after - (mass[i] as number);
     holds = after;
   }
