@@ -3,7 +3,7 @@ import { exact, type Quantity } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
 import { metricSizes } from "../tables/iso261.ts";
 import { judgement, sourceText } from "../tables/source.ts";
-import { type MetricThread, metricThread } from "../threads/metricThread.ts";
+import { type MetricThread, metricThreadOf } from "../threads/metricThread.ts";
 import { isTaper, type Thread } from "../threads/thread.ts";
 import type { RepairCheck } from "./repairCheck.ts";
 
@@ -35,7 +35,7 @@ export function bushThread(inner: Thread): MetricThread | null {
     metricSizes
       .filter((it) => Math.abs(it.P_mm - pitch_mm) < 1e-9 && it.d_mm >= d_mm + 4 - 1e-9)
       .filter((it) => it.choice !== 3 && !reserved.includes(it.designation))
-      .map((it) => metricThread(it.d_mm, it.P_mm))
+      .map(metricThreadOf)
       .find((outer) => bushWall(outer, inner).value >= leastBushWall.value - 1e-12);
   return first(inner.type === "metric" ? Math.min(1.5, P_mm) : 1.5) ?? first(1) ?? null;
 }

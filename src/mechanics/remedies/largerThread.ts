@@ -2,7 +2,7 @@ import { unifiedSizes } from "../tables/asmeB1Sizes.ts";
 import { pipeSizes } from "../tables/iso228.ts";
 import { metricSizes } from "../tables/iso261.ts";
 import { plugDiameters_mm } from "../tables/plugRings.ts";
-import { type MetricThread, metricThread } from "../threads/metricThread.ts";
+import { type MetricThread, metricThreadOf } from "../threads/metricThread.ts";
 import { type ParallelPipeThread, parallelPipeThread } from "../threads/pipeThread.ts";
 import { isTaper, type TaperThread, type Thread } from "../threads/thread.ts";
 import { type UnifiedThread, unifiedThread } from "../threads/unifiedThread.ts";
@@ -43,7 +43,7 @@ function largerMetric(torn: MetricThread): readonly MetricThread[] {
 const finePlugs = (over_mm: number, pitch_mm: number): readonly MetricThread[] =>
   metricSizes
     .filter((it) => Math.abs(it.P_mm - pitch_mm) < 1e-9 && it.d_mm > over_mm && isPlugSize(it))
-    .map((it) => metricThread(it.d_mm, it.P_mm));
+    .map(metricThreadOf);
 
 const largestRing_mm = Math.max(...plugDiameters_mm);
 /** Above the rings of our table, the diameters that taps are kept in: those of the first and second choice of ISO 261. */

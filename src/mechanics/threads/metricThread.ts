@@ -1,5 +1,6 @@
 import { formula } from "../quantity/formula.ts";
 import { exact, type Quantity } from "../quantity/quantity.ts";
+import { remembered } from "../quantity/remembered.ts";
 import { mm, mm2 } from "../quantity/unit.ts";
 import { flankOf60, type ThreadForm } from "./threadForm.ts";
 
@@ -30,6 +31,11 @@ export function metricThread(d_mm: number, P_mm: number): MetricThread {
     d_3: rootDiameter({ d, H }),
   };
 }
+
+/** The same of a row of a table of sizes, reckoned once for each row. */
+export const metricThreadOf = remembered(
+  ({ d_mm, P_mm }: { readonly d_mm: number; readonly P_mm: number }): MetricThread => metricThread(d_mm, P_mm),
+);
 
 /** Nominal stress area A_s, the area that carries the load in tension. */
 export const stressArea = ({ d_2, d_3 }: Pick<ThreadForm, "d_2" | "d_3">): Quantity => area({ d_2, d_3 });
