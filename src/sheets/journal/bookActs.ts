@@ -1,7 +1,9 @@
+import type { PortId } from "../../journal/facts/ids.ts";
+import type { BookFigureNoted } from "../../journal/shop/book.ts";
 import { surfaces } from "../../mechanics/joint/port.ts";
 import { choice, measured } from "../sums/sumField.ts";
 import type { BookActName } from "../words/actWords.ts";
-import { anyFigure, anyInterval, bookFieldWords, costsCommon, sourceCommon } from "../words/bookWords.ts";
+import { anyFigure, anyInterval, bookFieldWords, costsCommon, sourceCommon, struckCommon } from "../words/bookWords.ts";
 import { threadCommon } from "../words/measureActWords.ts";
 import { type Act, actForm, ownWords, portOf, unitOf } from "./act.ts";
 import { moneyField, moneyIn } from "./money.ts";
@@ -47,8 +49,29 @@ export const bookActs: Readonly<Record<BookActName, Act>> = {
         },
       };
     },
-    // A figure goes by its own name: one that was read wrongly is withdrawn.
+    // A figure goes by its own name: one that was read wrongly is struck.
     texts: () => null,
+  },
+
+  struck: {
+    form: (around) => {
+      const figures = around.shop.book[portOf(around) as PortId] ?? [];
+      const [only] = figures.length === 1 ? figures : [];
+      return actForm(
+        "struck",
+        { figure: choice(...figures.map(({ figure }) => figure)), why: { type: "text", common: struckCommon } },
+        bookFieldWords,
+        {
+          choiceWords: Object.fromEntries(figures.map((it) => [it.figure, figureText(it)])),
+          given: only ? { figure: only.figure } : {},
+        },
+      );
+    },
+    read: (it) => {
+      it.want("figure", "why");
+      return { type: "BookFigureStruck", figure: it.text("figure"), why: it.text("why") };
+    },
+    texts: (fact) => (fact.type === "BookFigureStruck" ? { figure: fact.figure, why: fact.why } : null),
   },
 
   laidDown: {
@@ -110,3 +133,7 @@ export const bookActs: Readonly<Record<BookActName, Act>> = {
       fact.type === "CostsSettled" ? { amount: String(fact.amount), borneBy: fact.borneBy, words: fact.words } : null,
   },
 };
+
+/** "35 N·m (plate on it)". */
+const figureText = ({ torque, thread, volume, fluid, source }: BookFigureNoted): string =>
+  `${[torque, thread, volume, fluid].filter((it) => it !== undefined).join(", ")} (${source})`;

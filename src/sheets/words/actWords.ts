@@ -37,7 +37,7 @@ export type AfterActName = "looked" | "notReached" | "planned" | "cameBack";
 export type WorkshopActName = "open" | "person" | "wrench";
 /** What comes to the shelf and goes from it, and what keeps tools and fingers true. */
 export type ShelfActName = "tube" | "drum" | "usedUp" | "calibrated" | "retired" | "finger";
-export type BookActName = "figure" | "laidDown" | "costs";
+export type BookActName = "figure" | "struck" | "laidDown" | "costs";
 export type ActName =
   | PortActName
   | UnitActName
@@ -120,6 +120,7 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   retired: "Tool put away",
   finger: "Own finger measured",
   figure: "Figure from a book",
+  struck: "Figure struck",
   laidDown: "Service laid down",
   costs: "Costs settled",
 };

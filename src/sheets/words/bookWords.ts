@@ -1,13 +1,15 @@
-import type { FieldWords } from "./fieldWords.ts";
+import { type FieldWords, fieldWords } from "./fieldWords.ts";
 
 /** How it is asked what a book says, what comes due when, and what it cost in the end. */
 export const bookFieldWords = {
   source: { label: "Where does it stand?", hint: "So that the next one finds it." },
   torque: { label: "Torque" },
   surface: { label: "For which surface?" },
-  thread: { label: "Thread", hint: "As M20x1.5, G 1/2 or 3/4-16 UNF." },
+  thread: fieldWords.thread,
   volume: { label: "It holds" },
   fluid: { label: "Which fluid?" },
+  figure: { label: "Which figure?" },
+  why: { label: "Why?" },
   everyDistance: { label: "Every so many kilometres" },
   everyHours: { label: "Every so many running hours" },
   everyMonths: { label: "Every so many months", hint: "Whichever comes first." },
@@ -17,6 +19,7 @@ export const bookFieldWords = {
 } as const satisfies Readonly<Record<string, FieldWords>>;
 
 export const sourceCommon = ["the book", "plate on it", "its dealer, by telephone"];
+export const struckCommon = ["read from the wrong line", "belongs to another port", "the book was put right"];
 export const costsCommon = ["as offered", "as the workshop's own comeback", "shared, as agreed"];
 /** What a figure of a book has to say at least. */
 export const anyFigure = "a torque, a thread, a volume or a fluid: one of them at least";

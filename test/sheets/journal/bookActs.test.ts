@@ -27,6 +27,27 @@ test.each([
   expect(readAct(actNamed("figure"), texts, atPort)).toEqual({ ok: true, facts: [fact], card: null });
 });
 
+test("a figure that was read wrongly is struck by what it says, and is asked for no more", () => {
+  const noted = {
+    type: "BookFigureNoted",
+    is: { figure: "f-1", port: "chipper-drain", source: "the book", torque: "350 N·m" },
+  };
+  const around = aroundJob({ type: "port", port: "chipper-drain" }, [], [noted]);
+  const form = actNamed("struck").form(around);
+  expect(form.choiceWords).toEqual({ "f-1": "350 N·m (the book)" });
+  expect(form.given).toEqual({ figure: "f-1" });
+  const fact = { type: "BookFigureStruck", figure: "f-1", why: "read from the wrong line" };
+  expect(factSchema.parse(fact)).toEqual(fact);
+  expect(readAct(actNamed("struck"), { figure: "f-1", why: "read from the wrong line" }, around)).toEqual({
+    ok: true,
+    facts: [fact],
+    card: null,
+  });
+  const after = aroundJob({ type: "port", port: "chipper-drain" }, [], [noted, fact]);
+  expect(actNamed("struck").form(after).choiceWords).toEqual({});
+  expect(actNamed("torqued").form(after).words["set"]?.hint ?? "").not.toContain("350");
+});
+
 test.each([
   [
     "laidDown",
