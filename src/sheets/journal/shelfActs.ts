@@ -1,4 +1,5 @@
 import { choice, measured } from "../sums/sumField.ts";
+import type { Typed } from "../sums/typed.ts";
 import type { ShelfActName } from "../words/actWords.ts";
 import { retiredCommon, shelfFieldWords } from "../words/shelfWords.ts";
 import { type Act, type Around, actForm, dayIn, ownWords } from "./act.ts";
@@ -12,23 +13,18 @@ export const shelfActs: Readonly<Record<ShelfActName, Act>> = {
       actForm(
         "tube",
         {
-          name: ownWords,
-          batch: ownWords,
-          shelfDate: ownWords,
+          ...boughtFields,
           labelHours: measured("h", 1, "24"),
           mostGap: measured("mm", 0.05, "0.25"),
         },
         shelfFieldWords,
       ),
     read: (it, around) => {
-      it.want("name");
-      const called = it.text("name") ?? "";
+      const { id, ...bought } = boughtIn(it, around);
       return {
         type: "SealantStocked",
-        sealant: identity(called, around),
-        called,
-        batch: it.text("batch"),
-        shelfDate: dayIn(it, "shelfDate"),
+        sealant: id,
+        ...bought,
         labelHours: it.reading("labelHours"),
         mostGap: it.reading("mostGap"),
       };
@@ -38,17 +34,10 @@ export const shelfActs: Readonly<Record<ShelfActName, Act>> = {
   },
 
   drum: {
-    form: () => actForm("drum", { name: ownWords, batch: ownWords, shelfDate: ownWords }, shelfFieldWords),
+    form: () => actForm("drum", boughtFields, shelfFieldWords),
     read: (it, around) => {
-      it.want("name");
-      const called = it.text("name") ?? "";
-      return {
-        type: "FluidStocked",
-        fluid: identity(called, around),
-        called,
-        batch: it.text("batch"),
-        shelfDate: dayIn(it, "shelfDate"),
-      };
+      const { id, ...bought } = boughtIn(it, around);
+      return { type: "FluidStocked", fluid: id, ...bought };
     },
     texts: () => null,
   },
@@ -117,6 +106,15 @@ export const shelfActs: Readonly<Record<ShelfActName, Act>> = {
     texts: (fact) => (fact.type === "FingerMeasured" ? { tipToCrease: fact.tipToCrease } : null),
   },
 };
+
+/** What is asked of everything that is bought, and what was. */
+const boughtFields = { name: ownWords, batch: ownWords, shelfDate: ownWords } as const;
+
+function boughtIn(it: Typed, around: Around) {
+  it.want("name");
+  const called = it.text("name") ?? "";
+  return { id: identity(called, around), called, batch: it.text("batch"), shelfDate: dayIn(it, "shelfDate") };
+}
 
 /** What stands on the shelf by its identity, each with its batch. */
 function stockOf({ shop }: Around): ReadonlyMap<string, string> {

@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
 import { factSchema } from "../../../src/journal/facts/fact.ts";
 import { readAct } from "../../../src/sheets/journal/act.ts";
-import { actNamed, actOf } from "../../../src/sheets/journal/acts.ts";
+import { actNamed } from "../../../src/sheets/journal/acts.ts";
 import { aroundJob } from "./aroundJob.ts";
+import { expectReadsBack } from "./readsBack.ts";
 
 const atPort = aroundJob({ type: "port", port: "chipper-drain" });
 const atUnit = aroundJob({ type: "unit", unit: "chipper-box" });
@@ -70,11 +71,7 @@ test.each([
 ] as const)(
   "%s %j is the fact that the journal keeps, and is put right from its own texts",
   (act, texts, around, fact) => {
-    expect(factSchema.parse(fact)).toEqual(fact);
-    expect(readAct(actNamed(act), texts, around)).toEqual({ ok: true, facts: [fact], card: null });
-    const found = actOf(fact as never);
-    expect(found?.act).toBe(act);
-    expect(readAct(actNamed(act), found?.texts ?? {}, { ...around, corrects: true })).toMatchObject({ facts: [fact] });
+    expectReadsBack(act, texts, around, fact);
   },
 );
 

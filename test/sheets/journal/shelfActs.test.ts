@@ -3,8 +3,9 @@ import { factSchema } from "../../../src/journal/facts/fact.ts";
 import { project } from "../../../src/journal/projection.ts";
 import { shop } from "../../../src/journal/shop/shop.ts";
 import { readAct } from "../../../src/sheets/journal/act.ts";
-import { actNamed, actOf } from "../../../src/sheets/journal/acts.ts";
+import { actNamed } from "../../../src/sheets/journal/acts.ts";
 import { aroundJob, written } from "./aroundJob.ts";
+import { expectReadsBack } from "./readsBack.ts";
 
 const wrench = { kind: "wrench", works: "click", least: "20 N·m", most: "120 N·m", step: "1 N·m" };
 const known = [
@@ -52,11 +53,7 @@ test.each([
   ["retired", { instrument: "D-1", why: "lost" }, { type: "InstrumentRetired", instrument: "D-1", why: "lost" }],
   ["finger", { tipToCrease: "24" }, { type: "FingerMeasured", person: "jory", tipToCrease: "24 mm" }],
 ] as const)("%s %j is the fact that the journal keeps, and is put right from its own texts", (act, texts, fact) => {
-  expect(factSchema.parse(fact)).toEqual(fact);
-  expect(readAct(actNamed(act), texts, around)).toEqual({ ok: true, facts: [fact], card: null });
-  const found = actOf(fact as never);
-  expect(found?.act).toBe(act);
-  expect(readAct(actNamed(act), found?.texts ?? {}, { ...around, corrects: true })).toMatchObject({ facts: [fact] });
+  expectReadsBack(act, texts, around, fact);
 });
 
 test("what may be used up, calibrated and put away is what is here", () => {
