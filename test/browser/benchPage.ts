@@ -41,9 +41,12 @@ export async function drawn(page: Page): Promise<void> {
   await page.waitForLoadState("networkidle");
 }
 
-/** What the engine says first of the worked example, with these readings of what is left. */
-export function exampleSentences(left: Readonly<Record<string, string>> = {}): readonly string[] {
-  const read = readCase({ ...exampleCase, left: { ...exampleCase.left, ...left } }, null);
+type Readings = Readonly<Record<string, string>>;
+
+/** What the engine says first of the worked example, with these readings of what is left and of its ring. */
+export function exampleSentences(left: Readings = {}, ring: Readings = {}): readonly string[] {
+  const seal = { ...exampleCase.seal, ...ring };
+  const read = readCase({ ...exampleCase, seal, left: { ...exampleCase.left, ...left } }, null);
   if (!read.ok) throw new Error(read.problems.map(({ field }) => field).join());
   return answerFirst(weigh(read.given));
 }
