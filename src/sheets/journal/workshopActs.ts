@@ -1,13 +1,12 @@
 import { wrenchKinds } from "../../mechanics/joint/wrenchKinds.ts";
 import { choice, measured, type SumFields } from "../sums/sumField.ts";
 import type { Typed } from "../sums/typed.ts";
-import { type WorkshopActName, workshopFieldWords } from "../words/actWords.ts";
+import type { WorkshopActName } from "../words/actWords.ts";
+import { workshopFieldWords } from "../words/workshopWords.ts";
 import { type Act, type ActForm, type Around, actForm, dayIn, ownWords, type PlainFact } from "./act.ts";
-import { another, isAnother } from "./asked.ts";
-import { callOf } from "./callActs.ts";
+import { bays, machineFields, machineIn, machineTaps } from "./machineChoice.ts";
 import { meterFields, meterIn } from "./meterFields.ts";
 import { identity } from "./named.ts";
-import { layoutNames, unitOfLayout } from "./unitLayouts.ts";
 
 /** What is written down of the workshop itself, and how a job is opened. */
 export const workshopActs: Readonly<Record<WorkshopActName, Act>> = {
@@ -59,56 +58,31 @@ export const workshopActs: Readonly<Record<WorkshopActName, Act>> = {
 const formOf = (act: WorkshopActName, fields: SumFields): ActForm => actForm(act, fields, workshopFieldWords);
 
 /** The machines that were here are tapped; of another one its unit and ports are laid out first. */
-function openForm({ shop, sheet }: Around): ActForm {
-  const machines = Object.values(shop.machines);
-  const calledAbout = callOf(sheet)?.machine;
-  const form = formOf("open", {
-    machine: choice(...machines.map(({ machine }) => machine), another),
-    called: ownWords,
-    unit: choice(...layoutNames),
-    expected: measured("L", 0.1, "4"),
-    drainThread: ownWords,
-    fillThread: ownWords,
-    cameFor: { type: "text", common: ["oil change", "drip", "torn thread"] },
-    bay: { type: "text", common: ["bay 1", "bay 2", "yard"] },
-    ...meterFields,
-  });
+function openForm(around: Around): ActForm {
+  const taps = machineTaps(around);
   return {
-    ...form,
-    choiceWords: { ...Object.fromEntries(machines.map((it) => [it.machine, it.called])), [another]: "another one" },
-    given: calledAbout ? { machine: calledAbout } : machines.length === 0 ? { machine: another } : {},
+    ...formOf("open", {
+      ...machineFields(around),
+      cameFor: { type: "text", common: ["oil change", "drip", "torn thread"] },
+      bay: { type: "text", common: bays },
+      ...meterFields,
+    }),
+    ...taps,
+    given: { ...taps.given, ...(around.sheet.bay ? { bay: around.sheet.bay } : {}) },
   };
 }
 
 function opened(it: Typed, around: Around): readonly PlainFact[] {
   it.want("machine", "cameFor");
   const meter = meterIn(it);
-  const tapped = it.text("machine");
-  const known = tapped === null || isAnother(tapped) ? null : around.shop.machines[tapped as never];
-  const met = tapped !== null && isAnother(tapped) ? machineMet(it, around) : [];
-  const machine = known ? known.machine : met[0]?.["machine"];
-  const units = known ? Object.values(known.units) : (met[0]?.["units"] as readonly unknown[] | undefined);
+  const { machine, owner, units, met } = machineIn(it, around);
   const job: PlainFact = {
     type: "JobOpened",
     machine,
-    ...(known?.owner ? { owner: known.owner } : {}),
+    owner,
     cameFor: it.text("cameFor"),
-    ...(it.text("bay") ? { bay: it.text("bay") } : {}),
-    ...(meter ? { meter } : {}),
+    bay: it.text("bay"),
+    meter,
   };
-  return [...met, job, ...(units ?? []).map((is) => ({ type: "UnitIdentified" as const, is }))];
-}
-
-function machineMet(it: Typed, around: Around): readonly PlainFact[] {
-  it.want("called", "unit");
-  const called = it.text("called") ?? "";
-  const layout = it.chosen("unit", layoutNames);
-  const machine = identity(called, around);
-  if (!layout) return [];
-  const unit = unitOfLayout(layout, machine, {
-    expected: it.reading("expected"),
-    drain: it.text("drainThread"),
-    fill: it.text("fillThread"),
-  });
-  return [{ type: "MachineMet", machine, called, units: [unit] }];
+  return [...met, job, ...units.map((is) => ({ type: "UnitIdentified" as const, is }))];
 }

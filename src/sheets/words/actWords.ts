@@ -219,27 +219,6 @@ export const machineFieldWords = {
   signed: { label: "Signed for?" },
 } as const satisfies Readonly<Record<string, FieldWords>>;
 
-export const workshopFieldWords = {
-  machine: { label: "Which machine?" },
-  called: { label: "What is it called?", hint: "As the workshop calls it." },
-  unit: { label: "What is worked on?" },
-  expected: { label: "It should hold" },
-  drainThread: { label: "Thread of the drain", hint: "As M20x1.5, where it is known." },
-  fillThread: { label: "Thread of the fill", hint: "As M20x1.5, where it is known." },
-  cameFor: { label: "Came for" },
-  bay: { label: "Where does it stand?" },
-  distance: { label: "Kilometres" },
-  hours: { label: "Running hours" },
-  person: { label: "Name" },
-  role: { label: "What he or she does here" },
-  wrench: { label: "Number on the wrench", hint: "As TW-4." },
-  works: { label: "Kind" },
-  least: { label: "Scale from" },
-  most: { label: "Scale to" },
-  step: { label: "Step of the scale" },
-  calibrated: { label: "Last calibrated", hint: "As 2026-06-01." },
-} as const satisfies Readonly<Record<string, FieldWords>>;
-
 /** The workshop's own figures for this port, each with where it stands; null where it has none. */
 export const bookHint = (figures: readonly { readonly torque: string; readonly source: string }[]): string | null =>
   figures.length === 0 ? null : `Book: ${figures.map(({ torque, source }) => `${torque} (${source})`).join("; ")}.`;
