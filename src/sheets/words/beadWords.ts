@@ -2,6 +2,7 @@ import type { BeadSpread } from "../../mechanics/cure/bead.ts";
 import type { BlowOut, pasteHolds } from "../../mechanics/cure/pasteHold.ts";
 import { type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { kPa, ml } from "../../mechanics/quantity/unit.ts";
+import { capital } from "./firstLetter.ts";
 
 /** A bead as it was laid; `spread` null where nobody said on which seat, `range` null where the film was given. */
 export type BeadInWords = { readonly volume: Quantity } & (
@@ -29,7 +30,7 @@ export function beadLines({ volume, spread, range }: BeadInWords): readonly stri
     spread.inward.value > 0 || (range && range.high.inward.value > 0)
       ? `${share}${span} goes inward, into the case.`
       : "None of it reaches the inner edge.";
-  return [`${laid} ${inward.charAt(0).toUpperCase()}${inward.slice(1)}`, adviceWords[spread.advice]];
+  return [`${laid} ${capital(inward)}`, adviceWords[spread.advice]];
 }
 
 /** What a thread cannot hold goes into the case. */

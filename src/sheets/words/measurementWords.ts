@@ -2,6 +2,7 @@ import type { StrengthShare, StrengthTerm } from "../../mechanics/joint/strength
 import type { MeasureFirst } from "../../mechanics/remedies/measureFirst.ts";
 import type { Measurement } from "../../mechanics/remedies/nextMeasurement.ts";
 import { limitFigure } from "./figures.ts";
+import { lowered } from "./firstLetter.ts";
 import { remedyNames } from "./remedyWords.ts";
 
 /** What a better reading would do, and whether it is worth the walk. */
@@ -68,8 +69,6 @@ const readingMakes: Readonly<Record<Measurement["reading"], string>> = {
   "left.height": "The height of the thread makes",
   "case.material": "The alloy makes",
 };
-
-const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 function measured({ reading, how }: Measurement): string {
   switch (reading) {

@@ -1,6 +1,7 @@
 import type { RemedyId } from "../../mechanics/remedies/method.ts";
 import type { BreakEven, Objection, Ranked } from "../../mechanics/remedies/ranking.ts";
 import type { Chips, Failure, Undo } from "../../mechanics/tables/methodEstimates.ts";
+import { lowered } from "./firstLetter.ts";
 import { remedyNames } from "./remedyWords.ts";
 
 /** What the owner is told, in one sentence without a word of the trade. */
@@ -138,5 +139,3 @@ const inOne = (share: number): string => {
   const n = 1 / share;
   return n < 3 ? String(Math.round(10 * n) / 10) : String(Math.round(n));
 };
-
-const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

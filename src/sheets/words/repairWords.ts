@@ -5,6 +5,7 @@ import type { Stands, WhyNot } from "../../mechanics/remedies/repair.ts";
 import type { RepairCheck } from "../../mechanics/remedies/repairCheck.ts";
 import type { Condition } from "../../mechanics/tables/portCells.ts";
 import { lengthText, turnsWord } from "./figures.ts";
+import { capital } from "./firstLetter.ts";
 
 /** How a method stands, in a few words. */
 export const standsWords: Readonly<Record<Stands, string>> = {
@@ -156,5 +157,5 @@ export function needSentence({ what, state, has, least }: Need): string {
   const wanted = lengthText(valueIn(mm, least));
   if (!has) return `Not measured: ${needWords[what]}; it wants ${wanted}.`;
   const found = `${needWords[what]} ${lengthText(valueIn(mm, has))}, wants ${wanted}`;
-  return `${found.charAt(0).toUpperCase()}${found.slice(1)}${state === "doubtful" ? ": within what was measured" : ""}.`;
+  return `${capital(found)}${state === "doubtful" ? ": within what was measured" : ""}.`;
 }

@@ -5,6 +5,7 @@ import { type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { h } from "../../mechanics/quantity/unit.ts";
 import type { AnaerobicStrength } from "../../mechanics/tables/cureData.ts";
 import { type Source, sourceText } from "../../mechanics/tables/source.ts";
+import { capital } from "./firstLetter.ts";
 import { forbidden, labelLines } from "./labelWords.ts";
 
 /** The torque that breaks each class of anaerobic loose on a thread. */
@@ -118,8 +119,6 @@ function breakawayLines({ thread, classes }: BreakawayInWords): readonly string[
     "High strength on a weak boss strips it at the next opening.",
   ];
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const rowWords: Readonly<Record<SealingRow, string>> = {
   "taper thread": "a taper thread seals on its flanks",
