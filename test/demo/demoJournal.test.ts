@@ -102,7 +102,7 @@ describe("the demo", () => {
   });
 
   test("asks today for what falls due", () => {
-    const due = fallingDue(reader.shop(), sheets, today, levelsWith({}));
+    const due = fallingDue(reader.shop(), sheets, today, (at) => at.slice(0, 10), levelsWith({}));
     const days = due.map(({ type, on }) => [type, Math.round((Date.parse(on) - Date.parse(today)) / 86_400_000)]);
     expect(days).toEqual([
       ["calibration", -9],

@@ -101,7 +101,8 @@ export function jobAfter(sheet: JobSheet, entry: Entry): JobSheet {
     case "JobBooked":
       return {
         ...sheet,
-        stage: "booked",
+        // A promise may be given anew while the machine is here.
+        stage: sheet.stage === "enquiry" ? "booked" : sheet.stage,
         machine: fact.machine,
         bay: fact.bay ?? sheet.bay,
         promise: { from: fact.readyFrom, to: fact.readyTo },

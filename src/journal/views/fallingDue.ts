@@ -26,21 +26,31 @@ export type DueThing =
       readonly notice: NoticeId;
       readonly words: string;
     }
+  | { readonly type: "promised"; readonly on: string; readonly job: JobId; readonly here: boolean }
   | { readonly type: "call to answer"; readonly on: string; readonly job: JobId; readonly words: string }
   | ServiceDue;
 
+/** The day of a moment in UTC by the clock of the place, ISO 8601. */
+export type DayOf = (instant: string) => string;
+
 /** All that falls due, the earliest first; what is overdue stands on top. `today` is a day, ISO 8601. */
-export function fallingDue(shop: Shop, sheets: Iterable<JobSheet>, today: string, levels: Levels): readonly DueThing[] {
+export function fallingDue(
+  shop: Shop,
+  sheets: Iterable<JobSheet>,
+  today: string,
+  dayOf: DayOf,
+  levels: Levels,
+): readonly DueThing[] {
   const all = [...sheets].filter(({ job }) => job !== null);
   return [
-    ...all.flatMap((sheet) => ofJob(sheet, sheet.job as JobId)),
+    ...all.flatMap((sheet) => ofJob(sheet, sheet.job as JobId, dayOf)),
     ...calibrations(shop, levels),
     ...shelf(shop),
     ...servicesDue(all, today),
   ].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.type < b.type ? -1 : 1));
 }
 
-function ofJob(sheet: JobSheet, job: JobId): readonly DueThing[] {
+function ofJob(sheet: JobSheet, job: JobId, dayOf: DayOf): readonly DueThing[] {
   const calls = sheet.log.filter(({ fact }) => fact.type === "CallTaken");
   const answered = sheet.log.some(({ fact }) => fact.type === "CallAnswered");
   return [
@@ -63,6 +73,9 @@ function ofJob(sheet: JobSheet, job: JobId): readonly DueThing[] {
         ? [{ type: "part arrives", on: fact.arrives, job, words: fact.words }]
         : [],
     ),
+    ...(sheet.promise && (sheet.stage === "booked" || sheet.stage === "open")
+      ? [{ type: "promised" as const, on: dayOf(sheet.promise.to), job, here: sheet.stage === "open" }]
+      : []),
     ...(answered || sheet.stage !== "enquiry"
       ? []
       : calls.flatMap(({ fact, at }): DueThing[] =>
@@ -70,8 +83,6 @@ function ofJob(sheet: JobSheet, job: JobId): readonly DueThing[] {
         )),
   ];
 }
-
-const dayOf = (at: string): string => at.slice(0, 10);
 
 function calibrations({ instruments }: Shop, { calibrationDays }: Levels): readonly DueThing[] {
   return Object.values(instruments).flatMap(({ instrument, is, calibrated, retired }): DueThing[] => {

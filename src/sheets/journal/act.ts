@@ -28,6 +28,8 @@ export type Around = {
   readonly today: string;
   /** The moment, in UTC. */
   readonly now: string;
+  /** A clock time of the place, as 2026-06-01T16:00, as a moment in UTC. */
+  readonly moment: (clock: string) => string;
   /** A few letters and digits that nobody else draws, for a new identity. */
   readonly fresh: string;
   /** The card of whoever owns the machine; null where nobody does or it was erased. */

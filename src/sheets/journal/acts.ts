@@ -6,6 +6,7 @@ import type { About, Act } from "./act.ts";
 import { afterActs } from "./afterActs.ts";
 import { arrivalActs } from "./arrivalActs.ts";
 import { bookActs } from "./bookActs.ts";
+import { bookedActs } from "./bookedActs.ts";
 import { callActs } from "./callActs.ts";
 import { decisionActs } from "./decisionActs.ts";
 import { machineActs } from "./machineActs.ts";
@@ -32,6 +33,7 @@ const acts: Readonly<Record<ActName, Act>> = {
   ...noticeActs,
   ...afterActs,
   ...workshopActs,
+  ...bookedActs,
   ...shelfActs,
   ...bookActs,
 };
@@ -102,6 +104,7 @@ const groups = {
       "settled",
       "answered",
       "agreed",
+      "promised",
       "meter",
       "ordered",
       "costs",
@@ -123,7 +126,7 @@ export type Offered = {
 /** What may be written down of a port, unit or machine as it stands, the likeliest first. */
 export function offered(
   about: About["type"],
-  state: PortState | FluidState | "cap" | "held for now" | "gone" | "enquiry" | null,
+  state: PortState | FluidState | "cap" | "held for now" | "gone" | "enquiry" | "booked" | null,
 ): Offered {
   const first = firstOf(about, state);
   const behind = Object.entries(groups[about]) as [GroupName, readonly ActName[]][];
@@ -140,7 +143,8 @@ function firstOf(about: About["type"], state: Parameters<typeof offered>[1]): re
       return firstAtUnit[state as FluidState];
     case "machine":
       // Of one that was only called about the answer comes first, of one that has gone the looks.
-      if (state === "enquiry") return ["answered", "open", "found", "note"];
+      if (state === "enquiry") return ["answered", "booked", "open", "found", "note"];
+      if (state === "booked") return ["open", "promised", "ordered", "note"];
       return state === "gone" ? [...groups.machine.after, "note"] : groups.machine.machine.slice(0, 5);
     case "workshop":
       return workshopTaps.first;

@@ -1,6 +1,6 @@
 import type { JobSheet } from "../../journal/job/jobSheet.ts";
 import type { Shop } from "../../journal/shop/shop.ts";
-import { type DueThing, fallingDue } from "../../journal/views/fallingDue.ts";
+import { type DayOf, type DueThing, fallingDue } from "../../journal/views/fallingDue.ts";
 import { levelsWith } from "../../mechanics/tables/levels.ts";
 import { dueThingSentence } from "../words/dueThingWords.ts";
 import { namesIn } from "../words/journalNames.ts";
@@ -16,10 +16,10 @@ export type DueShown = {
 };
 
 /** What falls due, the earliest first. */
-export function dueShown(sheets: Iterable<JobSheet>, shop: Shop, today: string): readonly DueShown[] {
+export function dueShown(sheets: Iterable<JobSheet>, shop: Shop, today: string, dayOf: DayOf): readonly DueShown[] {
   const all = [...sheets];
   const byJob = new Map(all.map((it) => [it.job, it]));
-  return fallingDue(shop, all, today, levelsWith({})).map((thing) => {
+  return fallingDue(shop, all, today, dayOf, levelsWith({})).map((thing) => {
     const job = jobOf(thing);
     const sheet = byJob.get(job as never) ?? null;
     return {

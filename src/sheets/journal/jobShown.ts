@@ -1,22 +1,20 @@
-import { type Entry, entryId } from "../../journal/entry.ts";
+import type { Entry } from "../../journal/entry.ts";
 import type { Fact } from "../../journal/facts/fact.ts";
 import type { PortId } from "../../journal/facts/ids.ts";
 import { gates } from "../../journal/job/gates.ts";
 import type { JobSheet } from "../../journal/job/jobSheet.ts";
 import type { OwnerCard } from "../../journal/ownerCards.ts";
-import { photosNamed } from "../../journal/photosNamed.ts";
-import { type Instruments, torqueEvidence } from "../../journal/shop/instruments.ts";
 import type { PortNoted } from "../../journal/shop/machines.ts";
 import type { Shop } from "../../journal/shop/shop.ts";
 import { standingOf } from "../../journal/views/standing.ts";
-import { levelsWith } from "../../mechanics/tables/levels.ts";
+import { toHaveHere } from "../../journal/views/toHaveHere.ts";
 import { type ActName, actTitles, groupTitles } from "../words/actWords.ts";
-import { evidenceWords } from "../words/evidenceWords.ts";
-import { aboutWhat, factSentence } from "../words/factSentences.ts";
+import { shelfSentence } from "../words/bookedWords.ts";
 import { type Names, namesIn } from "../words/journalNames.ts";
 import { stillNoticed } from "../words/noticeWords.ts";
 import type { About } from "./act.ts";
-import { actOf, offered } from "./acts.ts";
+import { offered } from "./acts.ts";
+import { type LogShown, logShown } from "./logShown.ts";
 import { type NextShown, nextShown } from "./nextShown.ts";
 import { openNotices } from "./noticeActs.ts";
 import { gateSentence, type JobOnWall, jobOnWall, type PortOnWall } from "./standingShown.ts";
@@ -37,25 +35,6 @@ export type Subject = {
   readonly weigh: "first" | "behind" | null;
 };
 
-/** A line of the log. */
-export type LogShown = {
-  readonly entry: string;
-  readonly who: string;
-  readonly at: string;
-  readonly about: string | null;
-  readonly sentence: string;
-  /** Its photos by name, those of what was put in its place for a correction. */
-  readonly photos: readonly string[];
-  /** Why it counts no more; null while it stands. */
-  readonly struck: string | null;
-  /** The form by which it may be put right; null where it can only be withdrawn. */
-  readonly corrects: {
-    readonly act: ActName;
-    readonly about: About;
-    readonly texts: Readonly<Record<string, string>>;
-  } | null;
-};
-
 export type JobShown = {
   readonly wall: JobOnWall;
   /** Whether the machine is or was in the workshop: of one that somebody called about nothing is known. */
@@ -63,6 +42,10 @@ export type JobShown = {
   readonly cameFor: string | null;
   /** Whose it is, from the card beside the journal; null where there is none. */
   readonly owner: { readonly name: string; readonly telephone: string | null; readonly plate: string | null } | null;
+  /** The job that this one follows. */
+  readonly follows: string | null;
+  /** What to have on the shelf before it comes; none once it is here. */
+  readonly toHaveHere: readonly string[];
   readonly next: NextShown | null;
   readonly subjects: readonly Subject[];
   readonly log: readonly LogShown[];
@@ -75,6 +58,7 @@ export function jobShown(
   shop: Shop,
   now: string,
   card: OwnerCard | null = null,
+  earlier: Iterable<JobSheet> = [],
 ): JobShown {
   const names = namesIn(shop, sheet);
   const wall = jobOnWall(standingOf(sheet, now), sheet, shop, now);
@@ -87,7 +71,7 @@ export function jobShown(
     machine,
     wall.machine,
     open > 0 ? stillNoticed(open) : null,
-    gone ? "gone" : sheet.stage === "enquiry" ? "enquiry" : null,
+    gone ? "gone" : sheet.stage === "open" ? null : sheet.stage,
   );
   // Of a machine that has gone nothing is done at a port before it is looked at.
   const subjects = gone ? [whole, ...subjectsOf(job)] : [...subjectsOf(job), whole];
@@ -100,6 +84,9 @@ export function jobShown(
       telephone: card.telephone ?? null,
       plate: card.plates.find((it) => it.machine === sheet.machine)?.plate ?? null,
     },
+    follows: sheet.follows,
+    toHaveHere:
+      here || !sheet.machine ? [] : toHaveHere(sheet.machine, shop.machines, earlier).map((it) => shelfSentence(it)),
     next: nextShown(sheet, wall, names, now),
     subjects: subjects.toSorted((a, b) => placeOf(a) - placeOf(b)),
     log: logShown(entries, shop, names),
@@ -180,44 +167,4 @@ function shut({ sheet, names, now }: Job, act: ActName, about: About): string | 
   if (!fact) return null;
   const refusals = gates(sheet, fact as unknown as Fact, { by: "" as never, at: now });
   return refusals.length === 0 ? null : refusals.map((it) => gateSentence(it, names)).join("; ");
-}
-
-function logShown(entries: readonly Entry[], { instruments }: Shop, names: Names): readonly LogShown[] {
-  const struck = new Map<string, string>();
-  for (const { fact, by } of entries)
-    if (fact.type === "EntryWithdrawn") struck.set(fact.entry, `withdrawn by ${names.person(by)}: ${fact.reason}`);
-    else if (fact.type === "EntryCorrected")
-      struck.set(
-        fact.entry,
-        `put right by ${names.person(by)}, ${factSentence(fact.is as Fact, names)}: ${fact.reason}`,
-      );
-  return entries.toReversed().map((entry) => ({
-    entry: entryId(entry),
-    who: names.person(entry.by),
-    at: entry.at,
-    about: aboutWhat(entry.fact, names),
-    sentence: `${factSentence(entry.fact, names)}${claimed(entry, instruments)}`,
-    photos: photosNamed(entry.fact),
-    struck: struck.get(entryId(entry)) ?? null,
-    corrects: correctable(entry.fact),
-  }));
-}
-
-/** What a pull is worth as evidence, where it is worth less than the figure says. */
-function claimed({ fact, at }: Entry, instruments: Instruments): string {
-  if (fact.type !== "PortTorqued") return "";
-  const claims = torqueEvidence(fact, at.slice(0, 10), instruments, levelsWith({}));
-  return claims === "in range and in date" || claims === "no wrench named" ? "" : ` (${evidenceWords[claims]})`;
-}
-
-function correctable(fact: Fact): LogShown["corrects"] {
-  const found = actOf(fact);
-  if (!found) return null;
-  const about: About =
-    "port" in fact && fact.port !== undefined
-      ? { type: "port", port: fact.port }
-      : "unit" in fact
-        ? ofUnit(fact.unit)
-        : machine;
-  return { ...found, about };
 }

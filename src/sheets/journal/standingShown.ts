@@ -6,6 +6,7 @@ import type { Shop } from "../../journal/shop/shop.ts";
 import { type Standing, type StandingPort, standing } from "../../journal/views/standing.ts";
 import { fluidStateWords, gateWords, portStateWords } from "../words/gateWords.ts";
 import { type Names, namesIn } from "../words/journalNames.ts";
+import { promiseWords } from "../words/promiseWords.ts";
 import { spanWords } from "../words/standingWords.ts";
 import { stepWords } from "../words/stepWords.ts";
 
@@ -21,11 +22,16 @@ export type PortOnWall = {
   readonly until: string | null;
 };
 
+/** A promised range in UTC, and why it cannot be kept. */
+export type PromiseShown = { readonly from: string; readonly to: string; readonly broken: string | null };
+
 /** A job on the wall, in words. */
 export type JobOnWall = {
   readonly job: string;
   readonly machine: string;
   readonly where: string | null;
+  /** By when it is promised, while it has not left. */
+  readonly promise: PromiseShown | null;
   readonly gone: boolean;
   readonly mayStart: boolean;
   readonly mayLeave: boolean;
@@ -59,6 +65,7 @@ export function jobOnWall(it: Standing, sheet: JobSheet, shop: Shop, now: string
     job: it.job,
     machine: it.machine === null ? "Machine not named" : names.machine(it.machine),
     where: it.bay,
+    promise: promiseShown(it, sheet, now),
     gone: it.stage === "released",
     mayStart: it.notStarted.length === 0,
     mayLeave: it.notLeaving.length === 0,
@@ -74,6 +81,14 @@ export function jobOnWall(it: Standing, sheet: JobSheet, shop: Shop, now: string
     forbids: [...new Set([...it.notStarted, ...it.notLeaving].map((refusal) => gateSentence(refusal, names)))],
     breaches: it.breaches.map((breach) => `${gateSentence(breach, names)} (${names.person(breach.by)})`),
   };
+}
+
+/** The promise of a job that has not left; the clock of a bead may run past it. */
+function promiseShown({ stage, ports }: Standing, { promise }: JobSheet, now: string): PromiseShown | null {
+  if (!promise || (stage !== "booked" && stage !== "open")) return null;
+  const to = Date.parse(promise.to);
+  const cures = ports.some((it) => it.state === "curing" && it.until !== null && Date.parse(it.until) > to);
+  return { ...promise, broken: Date.parse(now) > to ? promiseWords.over : cures ? promiseWords.cures : null };
 }
 
 /** Why a gate is shut, with the port or unit that it is about. */

@@ -35,6 +35,7 @@ export type NoticeActName = "noticed" | "settled";
 /** What is written once the machine has gone. */
 export type AfterActName = "looked" | "notReached" | "planned" | "cameBack";
 export type WorkshopActName = "open" | "person" | "wrench";
+export type BookedActName = "booked" | "promised";
 /** What comes to the shelf and goes from it, and what keeps tools and fingers true. */
 export type ShelfActName = "tube" | "drum" | "usedUp" | "calibrated" | "retired" | "finger";
 export type BookActName = "figure" | "struck" | "laidDown" | "costs";
@@ -51,6 +52,7 @@ export type ActName =
   | NoticeActName
   | AfterActName
   | WorkshopActName
+  | BookedActName
   | ShelfActName
   | BookActName;
 
@@ -111,6 +113,8 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   planned: "Look again planned",
   cameBack: "Came back",
   open: "Open a job",
+  booked: "Booked in",
+  promised: "Promised for",
   person: "Add a name",
   wrench: "Add a wrench",
   tube: "Sealant bought",

@@ -5,6 +5,7 @@ export const dayWords = {
   "-1": "yesterday",
   "0": "today",
   "1": "tomorrow",
+  "2": "in 2 days",
   "7": "in a week",
   "14": "in 2 weeks",
   "30": "in a month",

@@ -26,6 +26,8 @@ export function dueThingSentence(thing: DueThing, sheet: JobSheet | null, names:
       return `Arrives: ${thing.words}`;
     case "also noticed":
       return `Also noticed: ${thing.words}`;
+    case "promised":
+      return thing.here ? "Promised to be ready." : "Promised to be ready, and not here yet.";
     case "call to answer":
       return `Answer the caller: ${thing.words}`;
     case "service":

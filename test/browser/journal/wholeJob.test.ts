@@ -127,7 +127,7 @@ test("what the owner decides is the next step, and the repair stands on it", asy
   expect(await page.locator(".job-head .next").textContent()).not.toContain("owner's word");
 });
 
-test("a call begins a job of which nothing says that it may be started, and its answer is the next step", async () => {
+test("a call begins a job of which nothing says that it may be started; it is answered, booked in, and opened where it was promised", async () => {
   await page.goto(`${workshop.address}#/standing`);
   await page.getByRole("button", { name: "A call", exact: true }).click();
   await form(page).getByRole("button", { name: "it drips", exact: true }).click();
@@ -140,6 +140,34 @@ test("a call begins a job of which nothing says that it may be started, and its 
   await expectLegible(page);
   await write(page);
   await expect.poll(() => said()).toContain("answered: do not drive: we fetch it");
+
+  await open("Machine not named", "Booked in");
+  await tap(page, "Which machine?", "Small hatchback");
+  await form(page).getByRole("button", { name: "bay 1" }).click();
+  await form(page).getByRole("button", { name: "in a week" }).click();
+  await form(page).getByRole("textbox", { name: "Not before" }).fill("16:00");
+  await form(page).getByRole("textbox", { name: "At the latest" }).fill("12:00");
+  await write(page);
+  await expect.poll(() => form(page).textContent()).toContain("accepted: a time that is not before the earliest");
+  await form(page).getByRole("button", { name: "18:00", exact: true }).click();
+  await expectLegible(page);
+  await write(page);
+  await expect.poll(() => page.locator(".promised").textContent()).toMatch(/^Promised \d{4}-\d\d-\d\d 16:00 to 18:00$/);
+  expect(await said()).toMatch(/booked: Small hatchback, bay 1, promised \d{4}-\d\d-\d\d 16:00 to 18:00/);
+  // What its plugs were when it was here before.
+  await expect
+    .poll(() => page.getByRole("region", { name: "Have it here before it comes" }).textContent())
+    .toContain("Sump drain: M14x1.5");
+  await expectLegible(page);
+  await page.goto(`${workshop.address}#/due`);
+  await expect.poll(() => page.locator("main").textContent()).toContain("Promised to be ready, and not here yet.");
+  await page.goBack();
+  await open("Small hatchback", "Open a job");
+  await form(page).getByRole("button", { name: "drip", exact: true }).click();
+  await write(page);
+  await expect.poll(() => page.locator(".wall-sign").textContent()).toContain("May be started");
+  expect(await page.locator(".promised").count()).toBe(1);
+  expect(await page.getByRole("region", { name: "Have it here before it comes" }).count()).toBe(0);
 });
 
 test("what was bought and what a book says is asked for by its name from then on", async () => {

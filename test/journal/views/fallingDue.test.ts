@@ -7,9 +7,13 @@ import { sheetOf } from "../job/sheetOf.ts";
 import { at, type Line, opened, type PlainFact, written } from "../written.ts";
 
 const today = "2026-11-25";
+const utcDay = (instant: string) => instant.slice(0, 10);
 const workshop = (...facts: PlainFact[]) => project(shop, written(facts.map((fact) => [fact, { job: null }] as const)));
 const due = (facts: readonly Line[], ...shopFacts: PlainFact[]) =>
-  fallingDue(workshop(...shopFacts), [sheetOf(...facts)], today, levelsWith({})).map(({ type, on }) => [type, on]);
+  fallingDue(workshop(...shopFacts), [sheetOf(...facts)], today, utcDay, levelsWith({})).map(({ type, on }) => [
+    type,
+    on,
+  ]);
 
 const wrench: PlainFact = {
   type: "InstrumentBought",
@@ -55,6 +59,25 @@ describe("what falls due", () => {
     const call: PlainFact = { type: "CallTaken", words: "it drips" };
     expect(due([call])).toEqual([["call to answer", today]]);
     expect(due([call, { type: "CallAnswered", advice: "top it up and bring it" }])).toEqual([]);
+  });
+
+  test("a promise until the machine has left, on the day that the clock of the place says", () => {
+    const promise = {
+      type: "JobBooked",
+      machine: "chipper",
+      readyFrom: at("22:00"),
+      readyTo: at("00:30", "2026-11-26"),
+    } as const;
+    expect(due([promise])).toEqual([["promised", "2026-11-26"]]);
+    // Eight hours west of Greenwich it is still the day before.
+    const west = (instant: string) => new Date(Date.parse(instant) - 8 * 3_600_000).toISOString().slice(0, 10);
+    const sheets = [sheetOf(promise, opened)];
+    expect(fallingDue(workshop(), sheets, today, west, levelsWith({}))).toEqual([
+      { type: "promised", on: "2026-11-25", job: "0412", here: true },
+    ]);
+    expect(due([promise, opened, { type: "MachineLeftNotRunning", carriedBy: "a trailer", signedFor: true }])).toEqual(
+      [],
+    );
   });
 
   /** 80 000 km at 80 km a day are 1000 days; two years come first. */

@@ -26,6 +26,7 @@ const around = (about: About, by = "jory", today = "2026-11-25"): Around => ({
   by: by as never,
   today,
   now: "2026-11-25T10:40:00Z",
+  moment: (clock) => `${clock}:00Z`,
   fresh: "k3f7",
   owner: null,
   corrects: false,

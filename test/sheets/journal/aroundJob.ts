@@ -24,6 +24,7 @@ export const aroundJob = (about: About, facts: readonly object[] = [], known: re
   by: "jory" as never,
   today: "2026-11-25",
   now: "2026-11-25T10:40:00Z",
+  moment: (clock) => `${clock}:00Z`,
   fresh: "k3f7",
   owner: null,
   corrects: false,

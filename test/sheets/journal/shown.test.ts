@@ -136,7 +136,7 @@ describe("a job", () => {
     expect(call.next).toMatchObject({ act: "answered", about: { type: "machine" } });
     expect(call.next?.sentence).toContain("Answer the caller: it drips");
     expect(call.subjects.map(({ first }) => first.map(({ act }) => act))).toEqual([
-      ["answered", "open", "found", "note"],
+      ["answered", "booked", "open", "found", "note"],
     ]);
   });
 
@@ -169,7 +169,7 @@ describe("a port's passport", () => {
 
 /** The to-do of the invented workshop's day, as it is told and not as it came out. */
 test("what falls due is the to-do of the day: a wrench, a belt, a caller, a bung, another wrench in 18 days, a call in 34", () => {
-  const due = dueShown(sheets, workshop, "2026-11-25");
+  const due = dueShown(sheets, workshop, "2026-11-25", (at) => at.slice(0, 10));
   const line = (part: string) => due.find(({ sentence }) => sentence.includes(part));
   expect(due[0]).toMatchObject({ when: "overdue", sentence: expect.stringContaining("TW-3") });
   expect(line("drive belt")).toMatchObject({ when: "today", machine: "Wood chipper", job: "0412" });

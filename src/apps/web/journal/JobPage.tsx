@@ -6,7 +6,7 @@ import { ActSheet, type Opened } from "./ActSheet.tsx";
 import { Frame } from "./Frame.tsx";
 import { Log } from "./Log.tsx";
 import { SubjectPart, subjectId } from "./SubjectPart.tsx";
-import { Breaches, Forbids, WallSign } from "./WallCard.tsx";
+import { Breaches, Forbids, Promised, WallSign } from "./WallCard.tsx";
 
 /** One job: how it stands, what is next, everything that can be written about it, and its log. */
 export function JobPage() {
@@ -29,7 +29,7 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
     open(null);
     if (from) requestAnimationFrame(() => document.getElementById(subjectId(from.about))?.focus());
   };
-  const { wall, here, next, cameFor, owner, subjects, log } = shown;
+  const { wall, here, next, cameFor, owner, follows, subjects, log } = shown;
   const sheet = opened.value && <ActSheet opened={opened.value} close={close} done={close} />;
   const at = opened.value?.corrects ? null : opened.value?.about;
   const isOpenAt = (subject: Subject): boolean => JSON.stringify(subject.about) === JSON.stringify(at);
@@ -43,6 +43,14 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
         {cameFor && (
           <p>
             {words.cameFor}: {cameFor}
+          </p>
+        )}
+        <Promised job={wall} />
+        {follows && (
+          <p>
+            <a class="tap-link" href={`#/job/${follows}`}>
+              {words.follows(follows)}
+            </a>
           </p>
         )}
         {owner && (
@@ -80,6 +88,16 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
           </details>
         )}
       </section>
+      {shown.toHaveHere.length > 0 && (
+        <section class="part" aria-labelledby="to-have">
+          <h2 id="to-have">{words.toHaveHere}</h2>
+          <ul>
+            {shown.toHaveHere.map((it) => (
+              <li key={it}>{it}</li>
+            ))}
+          </ul>
+        </section>
+      )}
       {subjects.map((subject) => (
         <SubjectPart key={JSON.stringify(subject.about)} job={job} subject={subject} open={open}>
           {isOpenAt(subject) ? sheet : null}

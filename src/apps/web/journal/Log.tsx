@@ -1,8 +1,8 @@
 import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
-import type { LogShown } from "../../../sheets/journal/jobShown.ts";
+import type { LogShown } from "../../../sheets/journal/logShown.ts";
 import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
-import { momentText } from "../kit/clockTexts.ts";
+import { momentText, rangeText } from "../kit/clockTexts.ts";
 import { TextField } from "../kit/TextField.tsx";
 import type { Opened } from "./ActSheet.tsx";
 import { by, outcomeOf } from "./journalState.ts";
@@ -46,6 +46,7 @@ export function Log({ job, lines, open, corrected, sheet }: Props) {
               <span class="said">
                 {line.about && <b>{line.about}: </b>}
                 {line.sentence}
+                {line.promise && `, ${words.promised(rangeText(line.promise))}`}
               </span>
               {line.struck && <span class="struck">✕ {line.struck}</span>}
             </p>

@@ -1,6 +1,7 @@
 import type { JobOnWall, PortOnWall } from "../../../sheets/journal/standingShown.ts";
+import { capital } from "../../../sheets/words/firstLetter.ts";
 import { journalWords as words } from "../../../sheets/words/journalPageWords.ts";
-import { momentText } from "../kit/clockTexts.ts";
+import { momentText, rangeText } from "../kit/clockTexts.ts";
 
 /** The sign over a machine: whether it may be started, in word and sign, never by colour alone. */
 export function WallSign({ job }: { readonly job: JobOnWall }) {
@@ -37,6 +38,7 @@ export function WallCard({ job }: { readonly job: JobOnWall }) {
       <h2 id={`wall-${job.job}`}>
         {job.machine} <span class="also">{[job.where, job.job].filter((it) => it).join(", ")}</span>
       </h2>
+      <Promised job={job} />
       <Breaches job={job} />
       <dl class="wall">
         {job.units
@@ -78,6 +80,17 @@ export function WallCard({ job }: { readonly job: JobOnWall }) {
         </a>
       </p>
     </section>
+  );
+}
+
+/** By when it is promised, and where that cannot be kept. */
+export function Promised({ job: { promise } }: { readonly job: JobOnWall }) {
+  if (!promise) return null;
+  return (
+    <p class="promised">
+      {capital(words.promised(rangeText(promise)))}
+      {promise.broken && <span class="stop-line">{promise.broken}</span>}
+    </p>
   );
 }
 

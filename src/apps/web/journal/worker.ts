@@ -1,5 +1,6 @@
 import { noPicture } from "../../../sheets/words/browserStoreWords.ts";
 import { today } from "../kit/clock.ts";
+import { dayOf } from "../kit/clockTexts.ts";
 import { faultSentence } from "./faultSentence.ts";
 import { type Keeper, keeper, keepPairing, keptPairing } from "./keeper.ts";
 import { notPaired, type Reply, type Request, type Shown, type View } from "./messages.ts";
@@ -135,7 +136,7 @@ async function shownOf({ reader, journal, ownerOf }: Keeper, view: View): Promis
       const { jobShown } = await import("../../../sheets/journal/jobShown.ts");
       const entries = await journal.store.ofJob(view.job as never);
       const sheet = reader.sheet(view.job as never);
-      return entries.length === 0 ? null : jobShown(sheet, entries, shop, now, ownerOf(sheet.machine));
+      return entries.length === 0 ? null : jobShown(sheet, entries, shop, now, ownerOf(sheet.machine), reader.sheets());
     }
     case "port": {
       const { passportShown } = await import("../../../sheets/journal/passportShown.tsx");
@@ -143,7 +144,7 @@ async function shownOf({ reader, journal, ownerOf }: Keeper, view: View): Promis
     }
     case "due": {
       const { dueShown } = await import("../../../sheets/journal/dueShown.ts");
-      return dueShown(reader.sheets(), shop, today());
+      return dueShown(reader.sheets(), shop, today(), dayOf);
     }
     case "held": {
       const { heldShown } = await import("../../../sheets/journal/heldShown.tsx");

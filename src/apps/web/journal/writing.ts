@@ -7,7 +7,7 @@ import { type ActForm, type Around, formWith, putRight, readAct } from "../../..
 import { actNamed } from "../../../sheets/journal/acts.ts";
 import { gateSentence } from "../../../sheets/journal/standingShown.ts";
 import { namesIn } from "../../../sheets/words/journalNames.ts";
-import { today } from "../kit/clock.ts";
+import { momentOf, today } from "../kit/clock.ts";
 import type { Keeper } from "./keeper.ts";
 import type { Draft, GateShut, Outcome } from "./messages.ts";
 
@@ -105,6 +105,7 @@ function aroundOf(keeper: Keeper, { job, about, by, corrects }: Omit<Draft, "ove
     by: by as never,
     today: today(),
     now: new Date().toISOString(),
+    moment: momentOf,
     fresh: fresh(),
     owner: keeper.ownerOf(sheet.machine),
     corrects: corrects !== null,

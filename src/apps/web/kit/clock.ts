@@ -6,3 +6,6 @@ export function today(): string {
   const now = new Date();
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
+
+/** A clock time of this device, as 2026-11-25T16:00, as a moment in UTC. */
+export const momentOf = (clock: string): string => new Date(clock).toISOString();
