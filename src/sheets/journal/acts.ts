@@ -110,6 +110,8 @@ const groups = {
       "costs",
       "left",
       "nearMiss",
+      "unitNoted",
+      "follows",
       "done",
     ],
     owner: ["owner", "erased"],

@@ -1,6 +1,8 @@
 import { choice, type SumFields } from "../sums/sumField.ts";
 import { type MachineActName, machineFieldWords } from "../words/actWords.ts";
+import { workshopFieldWords } from "../words/workshopWords.ts";
 import { type Act, actForm, answerTo, ownWords, photosIn, photosText, saidYes, yesNo } from "./act.ts";
+import { unitFields, unitIn } from "./machineChoice.ts";
 
 const papers = ["owner's sheet", "next hand's card", "tag", "bay card", "file", "case page"] as const;
 
@@ -59,6 +61,32 @@ export const machineActs: Readonly<Record<MachineActName, Act>> = {
     { words: ownWords },
     (it) => ({ type: "JobClosed", words: it.text("words") }),
     () => null,
+  ),
+
+  unitNoted: {
+    form: () => actForm("unitNoted", unitFields, workshopFieldWords),
+    read: (it, { sheet, fresh }) => {
+      // Its ports are told from those of the units before it.
+      const is = unitIn(it, `${sheet.machine}-${fresh}`);
+      return [
+        { type: "UnitNoted", machine: sheet.machine, is },
+        { type: "UnitIdentified", is },
+      ];
+    },
+    texts: () => null,
+  },
+
+  follows: act(
+    "follows",
+    { earlier: ownWords, words: ownWords },
+    (it, { sheet }) => {
+      it.want("earlier");
+      const earlier = it.text("earlier");
+      if (earlier !== null && (!/^[A-Za-z0-9][A-Za-z0-9_.-]{0,63}$/.test(earlier) || earlier === sheet.job))
+        it.refuse("earlier", "the number of an earlier job, as 0271");
+      return { type: "JobFollows", earlier, words: it.text("words") };
+    },
+    (fact) => (fact.type === "JobFollows" ? { earlier: fact.earlier, words: fact.words ?? "" } : null),
   ),
 };
 

@@ -1,3 +1,4 @@
+import type { FactOf } from "../../journal/facts/fact.ts";
 import { wrenchKinds } from "../../mechanics/joint/wrenchKinds.ts";
 import { choice, measured, type SumFields } from "../sums/sumField.ts";
 import type { Typed } from "../sums/typed.ts";
@@ -21,6 +22,38 @@ export const workshopActs: Readonly<Record<WorkshopActName, Act>> = {
       return { type: "PersonJoined", person: identity(called, around), called, role: it.text("role") };
     },
     texts: () => null,
+  },
+
+  personLeft: {
+    form: ({ shop }) => {
+      const here = Object.values(shop.people.persons).filter(({ left }) => !left);
+      return {
+        ...formOf("personLeft", { leaves: choice(...here.map(({ person }) => person)) }),
+        choiceWords: Object.fromEntries(here.map(({ person, called }) => [person, called])),
+      };
+    },
+    read: (it) => {
+      it.want("leaves");
+      return { type: "PersonLeft", person: it.text("leaves") };
+    },
+    texts: (fact) => (fact.type === "PersonLeft" ? { leaves: fact.person } : null),
+  },
+
+  workshopNamed: {
+    form: ({ shop: { people } }) => ({
+      ...formOf("workshopNamed", { workshop: ownWords, place: ownWords, currency: ownWords }),
+      given: people.workshop ? namedTexts(people.workshop) : {},
+    }),
+    read: (it) => {
+      it.want("workshop", "currency");
+      return {
+        type: "WorkshopNamed",
+        called: it.text("workshop"),
+        place: it.text("place"),
+        currency: it.text("currency"),
+      };
+    },
+    texts: (fact) => (fact.type === "WorkshopNamed" ? namedTexts(fact) : null),
   },
 
   wrench: {
@@ -54,6 +87,12 @@ export const workshopActs: Readonly<Record<WorkshopActName, Act>> = {
     texts: () => null,
   },
 };
+
+const namedTexts = ({ called, place, currency }: Omit<FactOf<"WorkshopNamed">, "type">) => ({
+  workshop: called,
+  place: place ?? "",
+  currency,
+});
 
 const formOf = (act: WorkshopActName, fields: SumFields): ActForm => actForm(act, fields, workshopFieldWords);
 

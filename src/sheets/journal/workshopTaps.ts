@@ -6,8 +6,9 @@ export const workshopTaps = {
   more: {
     shelf: ["tube", "drum", "usedUp"],
     tools: ["calibrated", "retired", "finger"],
+    names: ["personLeft", "workshopNamed"],
   },
 } as const satisfies {
   readonly first: readonly (WorkshopActName | BookedActName | "call")[];
-  readonly more: { readonly [G in GroupName]?: readonly ShelfActName[] };
+  readonly more: { readonly [G in GroupName]?: readonly (ShelfActName | WorkshopActName)[] };
 };

@@ -24,7 +24,7 @@ export type PortActName =
   | "asked"
   | "found";
 export type UnitActName = "drained" | "filled" | "level" | "drawn";
-export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done";
+export type MachineActName = "note" | "paper" | "nearMiss" | "released" | "left" | "done" | "unitNoted" | "follows";
 export type DecisionActName = "offered" | "decided";
 export type RepairActName = "prepared" | "repaired" | "tagged" | "warned";
 export type CallActName = "call" | "answered";
@@ -34,7 +34,7 @@ export type OwnerActName = "owner" | "erased";
 export type NoticeActName = "noticed" | "settled";
 /** What is written once the machine has gone. */
 export type AfterActName = "looked" | "notReached" | "planned" | "cameBack";
-export type WorkshopActName = "open" | "person" | "wrench";
+export type WorkshopActName = "open" | "person" | "personLeft" | "wrench" | "workshopNamed";
 export type BookedActName = "booked" | "promised";
 /** What comes to the shelf and goes from it, and what keeps tools and fingers true. */
 export type ShelfActName = "tube" | "drum" | "usedUp" | "calibrated" | "retired" | "finger";
@@ -85,6 +85,8 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   released: "Released",
   left: "Left not running",
   done: "Job closed",
+  unitNoted: "Another unit",
+  follows: "Follows a job",
   offered: "Ways offered",
   decided: "Owner decided",
   prepared: "Made dry",
@@ -116,6 +118,8 @@ export const actTitles: Readonly<Record<ActName, string>> = {
   booked: "Booked in",
   promised: "Promised for",
   person: "Add a name",
+  personLeft: "Take a name off",
+  workshopNamed: "The workshop's name",
   wrench: "Add a wrench",
   tube: "Sealant bought",
   drum: "Fluid bought",
@@ -140,6 +144,7 @@ export const groupTitles = {
   after: "Afterwards",
   shelf: "On the shelf",
   tools: "Tools and fingers",
+  names: "Names",
 } as const;
 export type GroupName = keyof typeof groupTitles;
 
@@ -221,6 +226,7 @@ export const machineFieldWords = {
   words: { label: "In your words" },
   paper: { label: "Which paper?" },
   signed: { label: "Signed for?" },
+  earlier: { label: "Which job came before?", hint: "Its number, as it stands on its papers." },
 } as const satisfies Readonly<Record<string, FieldWords>>;
 
 /** The workshop's own figures for this port, each with where it stands; null where it has none. */

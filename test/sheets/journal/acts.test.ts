@@ -253,7 +253,7 @@ describe("over the year of the invented workshop", () => {
       if (again.ok) expect(fact).toMatchObject(again.facts[0] ?? {});
     }
     expect([...seen].sort().join(" ")).toBe(
-      "asked call cameBack costs decided drained drawn dry filled flushed found held judged laidDown level levelFound looked loose material measured named nearMiss note offered ordered paper prepared pressed repaired settled tagged torqued turns warned washersIn washersOut",
+      "asked call cameBack costs decided drained drawn dry filled flushed follows found held judged laidDown level levelFound looked loose material measured named nearMiss note offered ordered paper prepared pressed repaired settled tagged torqued turns warned washersIn washersOut",
     );
   });
 
