@@ -68,6 +68,7 @@ export function weighingOf(given: GivenPort): Weighing {
       outside: exact("D_o", given.outside_mm, mm),
       inside: exact("D_i", given.inside_mm, mm),
       thickness: exact("t", sealant ? 0 : 1.5, mm),
+      chamfer: null,
       original: true,
     },
     surface: given.surface,

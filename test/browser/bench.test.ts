@@ -56,6 +56,31 @@ describe("a port is asked for, read and answered", () => {
     await expect.poll(() => figure(page).textContent()).toBe("12");
   });
 
+  test("the chamfer is asked for where an O-ring closes the port, and counts there as it was measured", async () => {
+    const { page } = await withExample();
+    const said = () => page.locator("#main").textContent();
+    await field(page, "Turns, catch to seat").fill("8");
+    await page.locator("summary").filter({ hasText: "Seal" }).click();
+    const depth = field(page, "O-ring's chamfer, depth");
+    expect(await depth.count()).toBe(0);
+    await page.getByLabel("Sealed by").selectOption("O-ring");
+    await field(page, "Ring, thickness").fill("");
+    await expect.poll(said).toContain("Its depth was not measured");
+    await depth.fill("16");
+    await expect
+      .poll(() => page.locator("#field-seal-chamfer-problem").textContent())
+      .toContain("less than the thread");
+    await depth.fill("1/8 in");
+    await expect.poll(said).toContain("Its depth as measured: 0.125 in (depth rod)");
+    expect(await said()).not.toContain("Its depth was not measured");
+    // Another seal lies in no chamfer: what was measured is kept for the next O-ring.
+    await page.getByLabel("Sealed by").selectOption("bonded seal");
+    await expect.poll(() => figure(page).count()).toBe(1);
+    expect(await depth.count()).toBe(0);
+    await page.getByLabel("Sealed by").selectOption("O-ring");
+    expect(await depth.inputValue()).toBe("1/8 in");
+  });
+
   test("a step of the count redraws figure, sentence and section", async () => {
     const { page } = await withExample();
     const toAnswer = page.getByRole("button", { name: "Answer", exact: true });

@@ -21,6 +21,7 @@ export const readingKinds = {
   "seal.outside": "length",
   "seal.inside": "length",
   "seal.thickness": "length",
+  "seal.chamfer": "length",
   "left.turns": "turns",
   "left.goodFrom": "length",
   "left.goodTo": "length",

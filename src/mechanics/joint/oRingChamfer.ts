@@ -14,8 +14,8 @@ const depths = triangular(1.09, 1.34, 1.45);
 export const overCord: Quantity = taken("k", depths, one, sourceText(chamferSource));
 
 /**
- * How deep the chamfer is that an O-ring lies in where head and face meet, z_c. Null for a ring between two faces, as those of
- * ISO 9974-1 are, and for every other seal.
+ * How deep the chamfer is that an O-ring lies in where head and face meet, z_c: as measured, else by the cord of the ring. Null
+ * for a ring between two faces, as those of ISO 9974-1 are, and for every other seal.
  */
-export const chamferDepth = ({ kind, thickness, outside, inside }: Seal): Quantity | null =>
-  kind === "O-ring" && thickness.value === 0 ? depthOf({ k: overCord, D_o: outside, D_i: inside }) : null;
+export const chamferDepth = ({ kind, thickness, outside, inside, chamfer }: Seal): Quantity | null =>
+  kind === "O-ring" && thickness.value === 0 ? (chamfer ?? depthOf({ k: overCord, D_o: outside, D_i: inside })) : null;

@@ -87,6 +87,8 @@ export type Seal = {
   readonly inside: Quantity;
   /** As it lies when tightened. Zero where nothing lies under the head. */
   readonly thickness: Quantity;
+  /** How deep the chamfer is that an O-ring lies in; null where nobody measured it, and for every other seal. */
+  readonly chamfer: Quantity | null;
   readonly original: boolean;
 };
 

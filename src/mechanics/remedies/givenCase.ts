@@ -54,6 +54,7 @@ export type GivenCase = {
     readonly outside: Quantity | null;
     readonly inside: Quantity | null;
     readonly thickness: Quantity | null;
+    readonly chamfer: Quantity | null;
     readonly original: boolean | null;
   };
   readonly left: {
@@ -171,6 +172,7 @@ export function completed(given: GivenCase): { readonly portCase: PortCase; read
       inside: length("inside", "D_i", size.inside_mm),
       thickness:
         size.thickness_mm === 0 ? (given_.thickness ?? nothingBetween) : length("thickness", "t", size.thickness_mm),
+      chamfer: given_.chamfer,
       original: given_.original ?? says("seal.original", true, judgement("nobody says that it was changed")),
     };
   }

@@ -47,6 +47,7 @@ export function recutPort(portCase: PortCase, thread: Thread, depth: Quantity): 
     ...seal,
     outside: length("D_o", size.outside_mm),
     inside: length("D_i", size.inside_mm),
+    chamfer: null,
     original: true,
   };
   const withRing = size.thickness_mm === 0 ? ring : { ...ring, thickness: length("t", size.thickness_mm) };

@@ -92,6 +92,7 @@ export function withSeal({ port, asFound }: PortCase, kind: SealKind, material: 
       outside: exact("D_o", size.outside_mm, mm, source),
       inside: exact("D_i", size.inside_mm, mm, source),
       thickness: size.thickness_mm === 0 ? nothingBetween : exact("t", size.thickness_mm, mm, source),
+      chamfer: null,
       original: false,
     };
   }

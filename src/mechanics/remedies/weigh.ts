@@ -79,9 +79,9 @@ export function weighedWays(found: FoundPort, given: GivenCase): Weighed {
   };
 }
 
-/** How deep the chamfer is taken to be that an O-ring was found in. */
+/** How deep the chamfer is taken to be that an O-ring was found in and nobody measured. */
 function chamferTaken({ asFound }: PortCase): readonly Assumption[] {
-  const value = chamferDepth(asFound.seal);
+  const value = asFound.seal.chamfer ? null : chamferDepth(asFound.seal);
   return value ? [{ reading: "seal.chamfer", value, source: chamferSource }] : [];
 }
 

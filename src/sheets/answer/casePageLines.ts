@@ -49,7 +49,7 @@ function whatItIs({ joint, port, asFound }: PortCase): readonly string[] {
     `${joint}, ${port.thread.designation} in ${port.material}, ${surface}`,
     `hole ${lengthOf(port.threadDepth)} deep, wall ${lengthOf(port.thinnestWall)}, room behind ${lengthOf(port.roomBehind)}`,
     `plug ${plug.propertyClass}, ${lengthOf(plug.underHead)} under the head${plug.original ? "" : ", not its own"}`,
-    `${sealWord(seal)} ${estimate(seal.outside)} / ${estimate(seal.inside)} / ${estimate(seal.thickness)}`,
+    `${sealWord(seal)} ${estimate(seal.outside)} / ${estimate(seal.inside)} / ${estimate(seal.thickness)}${seal.chamfer ? `, in a chamfer ${estimate(seal.chamfer)} deep` : ""}`,
   ];
 }
 

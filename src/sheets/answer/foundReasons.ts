@@ -8,7 +8,7 @@ import type { WeighedClosure } from "../../mechanics/remedies/weighedClosure.ts"
 import type { Ranges } from "../../mechanics/tables/referenceRanges.ts";
 import { torqueFigure, turnsWord } from "../words/figures.ts";
 import { refusalSentence } from "../words/refusalWords.ts";
-import { bookRemark, bookSentence, turnsRemarkSentences, windowReasons } from "../words/windowReasons.ts";
+import { bookRemark, bookSentence, turnsRemarkSentences, underChamfer, windowReasons } from "../words/windowReasons.ts";
 import { answerSentence } from "../words/windowWords.ts";
 import { countedOfHealthy } from "./foundFirst.ts";
 
@@ -64,7 +64,12 @@ function turnsSentences({ turns, closure }: WeighedClosure, ranges: Ranges): rea
     ? "the plug passes right through, so its lead-in wastes none"
     : `up to ${wasted.toFixed(1)} of them is lead-in`;
   const ring = caught > 0 && closure.seal.thickness.value > 0 ? " with this ring" : "";
-  return [`${turnsWord(caught)} caught${ring}; ${lead}.`, ...turns.remarks.map((it) => turnsRemarkSentences[it])];
+  return [
+    `${turnsWord(caught)} caught${ring}; ${lead}.`,
+    ...turns.remarks.map((it) =>
+      it === "under the chamfer" ? underChamfer(closure.seal.chamfer) : turnsRemarkSentences[it],
+    ),
+  ];
 }
 
 function stopSentences({ stop }: WeighedClosure): readonly string[] {

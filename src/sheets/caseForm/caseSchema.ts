@@ -52,6 +52,7 @@ const seal = z.strictObject({
   outside: length("outside diameter of the ring or the sealed face", "26 mm"),
   inside: length("inside diameter of the ring or the sealed face", "20.4 mm"),
   thickness: length("thickness as it lies when tightened", "2 mm"),
+  chamfer: length("depth of the chamfer that an O-ring lies in, case face to its bottom", "3 mm"),
   original: z.optional(yesNo("whether this kind of seal belongs here")),
 });
 

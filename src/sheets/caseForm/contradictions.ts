@@ -26,6 +26,13 @@ export function contradictions(given: GivenCase): readonly InputProblem[] {
     seal.outside && !seal.inside
       ? unless(outside_mm > inside_mm, "seal.outside", seal.outside, `more than the inside, ${shown(inside_mm)} mm`)
       : null,
+    seal.chamfer &&
+      unless(
+        liesInChamfer(given, seal.chamfer),
+        "seal.chamfer",
+        seal.chamfer,
+        "more than nothing and less than the thread is deep, for an O-ring whose head and face meet",
+      ),
     left.goodFrom && left.goodTo
       ? unless(
           left.goodTo.value > left.goodFrom.value,
@@ -57,6 +64,13 @@ function sealsOnItsThread({ thread, seal }: GivenCase): InputProblem | null {
   const accepted = `"taper" or left out: ${thread.designation} seals on its own thread; a ring belongs to a parallel plug`;
   return { field: "seal.kind", given: `"${kind}"`, accepted };
 }
+
+/** An O-ring lies in a chamfer where head and face meet, and below that there is thread yet, which its plug reaches. */
+const liesInChamfer = ({ thread, threadDepth, plug, seal, left }: GivenCase, { value }: Quantity): boolean =>
+  seal.kind === "O-ring" &&
+  !seal.thickness?.value &&
+  value > 0 &&
+  [threadDepth, left.goodTo, plug.underHead, thread.d].every((end) => !end || value < end.value);
 
 const lengthOf = (given: Quantity | null, usual_mm: number): number => (given ? valueIn(mm, given) : usual_mm);
 

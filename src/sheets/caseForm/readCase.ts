@@ -105,6 +105,7 @@ function given_(
       outside: length("seal.outside", "D_o", "caliper", seal.outside),
       inside: length("seal.inside", "D_i", "caliper", seal.inside),
       thickness: length("seal.thickness", "t", "caliper", seal.thickness),
+      chamfer: length("seal.chamfer", "z_c", "depth rod", seal.chamfer),
       original: seal.original ?? null,
     },
     left: {

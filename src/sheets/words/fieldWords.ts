@@ -44,6 +44,7 @@ export const fieldWords = {
   "seal.outside": { label: "Ring, outside" },
   "seal.inside": { label: "Ring, inside" },
   "seal.thickness": { label: "Ring, thickness" },
+  "seal.chamfer": { label: "O-ring's chamfer, depth", hint: "Face down to the first thread." },
   "seal.original": { label: "Does this seal belong here?" },
   surface: { label: "Thread and head are" },
   prevailing: { label: "Turns hard before the seat, at" },

@@ -42,6 +42,7 @@ export const readingWords: Readonly<Record<string, string>> = {
   "seal.outside": fieldWords["seal.outside"].label,
   "seal.inside": fieldWords["seal.inside"].label,
   "seal.thickness": fieldWords["seal.thickness"].label,
+  "seal.chamfer": fieldWords["seal.chamfer"].label,
   "left.goodFrom": fieldWords["left.goodFrom"].label,
   "left.goodTo": fieldWords["left.goodTo"].label,
 };

@@ -1,8 +1,9 @@
 import type { BookVerdict } from "../../mechanics/joint/bookFigures.ts";
 import type { TurnsRemark } from "../../mechanics/joint/carryingTurns.ts";
 import { oddsAt, type TorqueWindow, torqueAt } from "../../mechanics/joint/window.ts";
-import { valueIn } from "../../mechanics/quantity/quantity.ts";
+import { type Quantity, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { Nm } from "../../mechanics/quantity/unit.ts";
+import { estimate } from "../../mechanics/quantity/working.ts";
 import { limitFigure, needFigure, torqueFigure, torqueText } from "./figures.ts";
 import { oddsText } from "./oddsWords.ts";
 import { leastOf } from "./windowWords.ts";
@@ -68,12 +69,19 @@ export function bookSentence(verdict: BookVerdict): string | null {
 const figure = ({ figure }: Extract<BookVerdict, { figure: unknown }>): string =>
   `${torqueText(valueIn(Nm, figure.torque))} (${figure.source})`;
 
-export const turnsRemarkSentences: Readonly<Record<TurnsRemark, string>> = {
+export const turnsRemarkSentences: Readonly<Record<Exclude<TurnsRemark, "under the chamfer">, string>> = {
   "thread ahead not measured":
     "The turns gained hold only while thread is left ahead; nobody has measured where it ends.",
   "thread ends here": "Going deeper gains no more: the thread ends there.",
-  "under the chamfer":
-    "Turns under the O-ring's chamfer are not counted. Its depth was not measured: 1.1 to 1.45 times the ring's cord is taken.",
   "count and lengths disagree":
     "The count and the measured ends of the thread disagree: count again. The fewer turns are taken.",
 };
+
+/** Turns that are not counted under the chamfer of an O-ring: how deep it is, and how that is known. */
+export function underChamfer(measured: Quantity | null): string {
+  const how = measured?.origin.type === "reading" ? ` (${measured.origin.evidence})` : "";
+  const depth = measured
+    ? `Its depth as measured: ${estimate(measured)}${how}.`
+    : "Its depth was not measured: 1.1 to 1.45 times the ring's cord is taken.";
+  return `Turns under the O-ring's chamfer are not counted. ${depth}`;
+}

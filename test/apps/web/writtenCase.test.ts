@@ -69,6 +69,16 @@ describe("what stands on the bench is the case, and nothing else", () => {
     });
   });
 
+  test("the depth of a chamfer is a reading of an O-ring's: for another seal it stays where it was typed and counts for nothing", () => {
+    const chamfer = { "seal.chamfer": "3", "seal.chamfer.how": "caliper" };
+    expect(documentOf({ ...chamfer, "seal.kind": "O-ring" })["seal"]).toEqual({
+      kind: "O-ring",
+      chamfer: { value: "3 mm", how: "caliper" },
+    });
+    expect(documentOf({ ...chamfer, "seal.kind": "bonded seal" })["seal"]).toEqual({ kind: "bonded seal" });
+    expect(documentOf(chamfer)).not.toHaveProperty("seal");
+  });
+
   test("what the fluid reaches: none of these is an answer, nothing tapped is not", () => {
     expect(documentOf({ "asked.reaches": "nothing" })["asked"]).toEqual({ reaches: [] });
     expect(documentOf({ "asked.reaches": "tyre,water" })["asked"]).toEqual({ reaches: ["tyre", "water"] });

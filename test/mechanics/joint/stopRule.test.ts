@@ -13,6 +13,7 @@ const seal = (kind: SealKind): Seal => ({
   outside: exact("D_o", 26, mm),
   inside: exact("D_i", 20.4, mm),
   thickness: exact("t", 1.5, mm),
+  chamfer: null,
   original: true,
 });
 

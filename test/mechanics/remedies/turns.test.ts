@@ -95,6 +95,48 @@ describe("turns under the chamfer of an O-ring carry nothing", () => {
     expect(cut.checks).toContainEqual(expect.objectContaining({ type: "chamfer cut for the ring", blind: true }));
   });
 
+  // Below a chamfer of 3 mm are 12 - 3 = 9 mm of the plug's reach, 6 turns; below one of 2.4 mm, as ports of ISO 6149-1 of this size
+  // have it (from memory), 9.6 mm; below an eighth of an inch 8.825 mm.
+  test.each([
+    ["3 mm", 6],
+    ["2.4 mm", 6.4],
+    ["1/8 in", 8.825 / 1.5],
+  ])(
+    "a chamfer that was measured %s deep leaves as many as lie below that, and nothing is taken for it",
+    (depth, turns) => {
+      const measured = weighed({ ...all, seal: { ...oRing, chamfer: depth } });
+      expect(caught(measured.asFound)).toBeCloseTo(turns, 9);
+      expect(measured.asFound.turns?.remarks).toEqual(["under the chamfer"]);
+      expect(measured.assumed.map(({ reading }) => reading)).not.toContain("seal.chamfer");
+      expect(caught(remedy(measured, "longer plug"))).toBeGreaterThan(turns);
+    },
+  );
+
+  test("its depth is said as it was measured, and no more that nobody measured it", () => {
+    const said = (seal: object) => documentOf({ ...all, seal }).asFound.because.join(" ");
+    expect(said(oRing)).toMatch(/chamfer are not counted\. Its depth was not measured/);
+    const measured = said({ ...oRing, chamfer: { value: "3 mm", how: "caliper" } });
+    expect(measured).toMatch(/chamfer are not counted\. Its depth as measured: 3 mm \(caliper\)\./);
+    expect(measured).not.toMatch(/not measured|is taken/);
+  });
+
+  // Depth rod 0.3, rule on the plug's point 0.3, caliper under its head 0.05 mm: over the pitch, no less than what a dot leaves.
+  test("how it was measured is in the doubt of the turns", () => {
+    const doubt = (how: string) => {
+      const seal = { ...oRing, chamfer: { value: "8 mm", how } };
+      return standardDeviation(found({ ...all, seal }).turns?.count ?? none);
+    };
+    expect(doubt("depth rod")).toBeCloseTo(Math.hypot(0.3, 0.3, 0.05) / 1.5, 6);
+    expect(doubt("felt")).toBeGreaterThan(doubt("depth rod"));
+  });
+
+  test("another seal knows nothing of it, and a larger thread is chamfered anew", () => {
+    const measured = weighed({ ...all, seal: { ...oRing, chamfer: "3 mm" } });
+    expect(remedy(measured, "other seal: bonded seal").closure.seal.chamfer).toBeNull();
+    const next = measured.repairs.find(({ id }) => id === "next size");
+    expect(next?.repaired?.asFound.seal).toMatchObject({ kind: "O-ring", chamfer: null });
+  });
+
   test("a ring between two faces lies in no chamfer", () => {
     expect(caught(found({ ...all, seal: { ...oRing, thickness: "2 mm" } }))).toBeCloseTo(8 - 2 / 1.5, 9);
   });

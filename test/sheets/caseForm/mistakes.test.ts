@@ -14,6 +14,8 @@ type Mistake = readonly [name: string, changes: Changes, line: RegExp];
 const wrench = { name: "W", least: "5 N·m", most: "25 N·m" };
 const book = (torque: unknown) => ({ bookFigures: [{ torque, source: "sheet" }] });
 
+const oRing = { kind: "O-ring", material: undefined, outside: undefined, inside: undefined, thickness: undefined };
+
 const mistakes: readonly Mistake[] = [
   ["an unknown key names the nearest", { jiont: {} }, /^jiont: given a key that is not known here; accepted: "joint"$/],
   ["within a group", { left: { trns: "3" } }, /^left\.trns: .*; accepted: "turns"$/],
@@ -149,6 +151,46 @@ const mistakes: readonly Mistake[] = [
     "a ring narrower than the usual hole in it",
     { seal: { inside: undefined, outside: "19 mm" } },
     /^seal\.outside: given 19 mm; accepted: more than the inside, 20 mm$/,
+  ],
+  [
+    "a chamfer above the face",
+    { seal: { ...oRing, chamfer: "-3 mm" } },
+    /^seal\.chamfer: given "-3 mm"; accepted: nothing below zero/,
+  ],
+  [
+    "no chamfer at all",
+    { seal: { ...oRing, chamfer: "0 mm" } },
+    /^seal\.chamfer: given 0 mm; accepted: more than nothing/,
+  ],
+  [
+    "a chamfer deeper than the hole",
+    { plug: { underHead: "20 mm" }, seal: { ...oRing, chamfer: "16 mm" } },
+    /^seal\.chamfer: given 16 mm; accepted: more than nothing and less than the thread is deep/,
+  ],
+  [
+    "a chamfer below the good thread",
+    { left: { goodTo: "5 mm" }, seal: { ...oRing, chamfer: "6 mm" } },
+    /^seal\.chamfer: .*less than the thread is deep/,
+  ],
+  [
+    "a chamfer that the plug does not reach through",
+    { seal: { ...oRing, chamfer: "13.5 mm" } },
+    /^seal\.chamfer: .*less than the thread is deep/,
+  ],
+  [
+    "a chamfer deeper than its hole is wide, where nobody measured how deep that is",
+    { case: { threadDepth: undefined }, plug: { underHead: undefined }, seal: { ...oRing, chamfer: "1 in" } },
+    /^seal\.chamfer: given 1 in; accepted: more than nothing and less than the thread is deep/,
+  ],
+  [
+    "a chamfer under a washer",
+    { seal: { chamfer: "3 mm" } },
+    /^seal\.chamfer: .*for an O-ring whose head and face meet$/,
+  ],
+  [
+    "a chamfer for a ring between two faces",
+    { seal: { ...oRing, thickness: "2 mm", chamfer: "3 mm" } },
+    /^seal\.chamfer: .*for an O-ring whose head and face meet$/,
   ],
   [
     "a head narrower than its thread",

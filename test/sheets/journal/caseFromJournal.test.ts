@@ -67,6 +67,21 @@ describe("what the journal knows of a port is a case as far as it goes", () => {
     expect(again.thread).toBe(casesOfDemo.chipper.thread);
   });
 
+  test("the chamfer of an O-ring comes with the other readings of its seal", () => {
+    const taken = (reading: string, value: string, how: string) => ({
+      type: "ReadingTaken",
+      port,
+      reading,
+      value,
+      how,
+    });
+    const known = told([taken("seal.outside", "25 mm", "caliper"), taken("seal.chamfer", "3.2 mm", "depth rod")]);
+    expect(known.seal).toEqual({
+      outside: { value: "25 mm", how: "caliper" },
+      chamfer: { value: "3.2 mm", how: "depth rod" },
+    });
+  });
+
   test("a word for how a reading is known that no case has is left out, and the reading stands", () => {
     const taken = { type: "ReadingTaken", port, reading: "case.threadDepth", value: "18 mm", how: "somebody said" };
     expect(told([taken]).case).toEqual({ threadDepth: "18 mm" });

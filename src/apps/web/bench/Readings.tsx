@@ -30,15 +30,9 @@ export function Readings() {
         {named("plug.chamfer", "left.goodFrom", "left.goodTo", "left.height", "plug.propertyClass", "plug.original")}
       </Fold>
       <Fold part="seal">
-        {named(
-          "seal.kind",
-          "seal.material",
-          "seal.outside",
-          "seal.inside",
-          "seal.thickness",
-          "surface",
-          "seal.original",
-        )}
+        {named("seal.kind", "seal.material", "seal.outside", "seal.inside", "seal.thickness")}
+        <OfORing />
+        {named("surface", "seal.original")}
       </Fold>
       <Fold part="book">
         <List list="bookFigures" title="Book figure" keys={["torque", "source", "seal", "surface"]} />
@@ -57,6 +51,11 @@ const named = (...names: readonly string[]) => names.map((name) => <Reading key=
 /** Asked only where there is a count to ask about. */
 function WithCount() {
   return text("healthyTurns").value === "" ? null : <Reading name="healthyWithWasher" />;
+}
+
+/** Only an O-ring lies in a chamfer. */
+function OfORing() {
+  return text("seal.kind").value === "O-ring" && <Reading name="seal.chamfer" />;
 }
 
 /** A part that may be folded away; whether it was open is kept with the port. */

@@ -88,6 +88,7 @@ export const benchFields: Readonly<Record<string, BenchField>> = {
   "seal.outside": length(0.05, "26", "caliper", "rule", "read"),
   "seal.inside": length(0.05, "20", "caliper", "rule", "read"),
   "seal.thickness": length(0.05, "1.5", "caliper", "rule", "read"),
+  "seal.chamfer": length(0.1, "3", "depth rod", "caliper", "felt"),
   "seal.original": yesOrNo,
   surface: choice(...surfaces),
   prevailing: torque("1", 0.5),

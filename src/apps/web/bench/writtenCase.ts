@@ -22,7 +22,8 @@ export function writtenCase(texts: Texts): WrittenBench {
   const document: Tree = { joint: {}, case: {}, left: {}, asked: {} };
   for (const [name, text] of Object.entries(texts)) {
     const field = benchFields[name];
-    if (field && !isPartOfAnswer(name) && isGiven(text)) place(document, name, given(field, name, text, texts));
+    if (field && !isPartOfAnswer(name) && isGiven(text) && applies(name, texts))
+      place(document, name, given(field, name, text, texts));
   }
   answers(document["asked"] as Tree, texts);
   const lists = Object.keys(benchLists) as ListName[];
@@ -72,6 +73,9 @@ export function benchName(field: string, places: Places): string {
 type Tree = Record<string, unknown>;
 
 const isPartOfAnswer = (name: string): boolean => /^asked\.(pressure|repairedBefore)\./.test(name);
+
+/** Only an O-ring is asked for its chamfer; what stands there is kept for it and counts for no other seal. */
+const applies = (name: string, texts: Texts): boolean => name !== "seal.chamfer" || texts["seal.kind"] === "O-ring";
 
 const completePlaces = (list: ListName, texts: Texts): readonly number[] =>
   placesOf(list, texts).filter((at) => benchLists[list].every((key) => isGiven(texts[`${list}.${at}.${key}`])));
