@@ -5,7 +5,8 @@ import { airGiven } from "./airGiven.ts";
 import { caseSchema, type WrittenCase } from "./caseSchema.ts";
 import { nearest } from "./nearest.ts";
 import { levelsGiven, rangesGiven } from "./overrides.ts";
-import { type CaseRead, isSome, readWritten } from "./readCase.ts";
+import { rangeGiven } from "./rangeGiven.ts";
+import { type CaseRead, type DocumentReader, isSome, readWritten } from "./readCase.ts";
 import { schemaProblems } from "./schemaProblems.ts";
 import { shopFiguresGiven } from "./shopFiguresGiven.ts";
 import { withoutBlanks } from "./template.ts";
@@ -17,7 +18,7 @@ export function readCase(form: unknown, today: string | null): CaseRead {
   const mistakes = schemaProblems(caseSchema, document);
   if (isSome(mistakes)) return { ok: false, problems: mistakes };
   const written = document as WrittenCase;
-  return readWritten(written, today, threadGiven, (take, problems) => {
+  const besides: DocumentReader["besides"] = (take, problems) => {
     overrideMistakes(written.asked?.overrides ?? [], problems);
     recordMistakes(written.record ?? [], problems);
     return {
@@ -27,7 +28,8 @@ export function readCase(form: unknown, today: string | null): CaseRead {
       ranges: rangesGiven(written.ranges ?? {}, problems),
       levels: levelsGiven(written.levels ?? {}, problems),
     };
-  });
+  };
+  return readWritten(written, today, threadGiven, { range: rangeGiven, besides });
 }
 
 /** A repair comes back after it was known to hold, not before. */

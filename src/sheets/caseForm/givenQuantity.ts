@@ -1,7 +1,7 @@
-import { type Distribution, exactly, normal, triangular } from "../../mechanics/quantity/distribution.ts";
+import { exactly, normal } from "../../mechanics/quantity/distribution.ts";
 import { type Quantity, reading } from "../../mechanics/quantity/quantity.ts";
-import { type QuantityProblem, quantityFromText, type Written } from "../../mechanics/quantity/quantityText.ts";
-import { type Kind, mm, one, onScale, turn, type Unit } from "../../mechanics/quantity/unit.ts";
+import { quantityFromText, type Written } from "../../mechanics/quantity/quantityText.ts";
+import { type Kind, mm, one, turn } from "../../mechanics/quantity/unit.ts";
 import { lengthEvidence, shareEvidence, temperatureEvidence } from "../../mechanics/tables/evidence.ts";
 import { acceptedQuantity, anyOf, type InputProblem } from "../words/problemWords.ts";
 import type { WrittenQuantity } from "./caseSchema.ts";
@@ -24,9 +24,11 @@ export type ReadField =
 /** Reads a field; null where it was left out. Mistakes are gathered, so that all of them can be told at once. */
 export type FieldReader = (field: Field, written: WrittenQuantity | undefined) => Quantity | null;
 
-/** Reads one field of a case: text, { value, how }, or { low, likely, high }. */
-export function givenQuantity(field: Field, given: WrittenQuantity): ReadField {
-  if (typeof given === "object" && "low" in given) return rangeGiven(field, given);
+/** A quantity as one figure, with how it is known where somebody said. */
+export type WrittenFigure = Exclude<WrittenQuantity, { readonly low: unknown }>;
+
+/** Reads one field of a case that is one figure: text, or { value, how }. */
+export function givenQuantity(field: Field, given: WrittenFigure): ReadField {
   const { value, how } = typeof given === "object" ? given : { value: given, how: undefined };
   const read = quantityFromText(String(value), field.kind);
   if (!read.ok) return refused(field, value, acceptedQuantity(read.problem, `"${field.example}"`));
@@ -44,31 +46,9 @@ export function givenQuantity(field: Field, given: WrittenQuantity): ReadField {
   };
 }
 
-function rangeGiven(
-  field: Field,
-  given: { low: string | number; likely: string | number; high: string | number },
-): ReadField {
-  const ends: number[] = [];
-  let unit: Unit | null = null;
-  for (const key of ["low", "likely", "high"] as const) {
-    const read = quantityFromText(String(given[key]), field.kind);
-    if (!read.ok) return refused({ ...field, name: `${field.name}.${key}` }, given[key], words(read.problem, field));
-    if (isBelowNothing(field, read.written.value))
-      return refused({ ...field, name: `${field.name}.${key}` }, given[key], notBelowNothing(field));
-    unit ??= read.written.unit;
-    ends.push(onScale(read.written.value * read.written.unit.inSI + read.written.unit.zero, unit));
-  }
-  const [low = 0, likely = 0, high = 0] = ends;
-  if (!unit || !(low <= likely && likely <= high)) return refused(field, given, "low, likely and high in this order");
-  const shape: Distribution = low === high ? exactly(likely) : triangular(low, likely, high);
-  return { ok: true, quantity: reading(field.symbol, shape, unit, field.name, "given as a range"), howSaid: true };
-}
-
 /** A length, a count or a torque below nothing is a slip of the pen; temperatures alone may lie below zero. */
-const isBelowNothing = ({ kind }: Field, value: number): boolean => value < 0 && kind !== "temperature";
-const notBelowNothing = ({ example }: Field): string => `nothing below zero, as "${example}"`;
-
-const words = (problem: QuantityProblem, { example }: Field): string => acceptedQuantity(problem, `"${example}"`);
+export const isBelowNothing = ({ kind }: Field, value: number): boolean => value < 0 && kind !== "temperature";
+export const notBelowNothing = ({ example }: Field): string => `nothing below zero, as "${example}"`;
 
 type EvidenceTable = Readonly<Record<string, { readonly u: number }>>;
 
@@ -90,7 +70,7 @@ function uncertainty({ kind }: Field, evidence: string, { unit }: Written): numb
       : row.u / unit.inSI;
 }
 
-const refused = ({ name }: Field, given: unknown, accepted: string): ReadField => ({
+export const refused = ({ name }: Field, given: unknown, accepted: string): ReadField => ({
   ok: false,
   problem: { field: name, given: typeof given === "string" ? `"${given}"` : asGiven(given), accepted },
 });

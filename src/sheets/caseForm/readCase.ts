@@ -5,7 +5,14 @@ import { judgement } from "../../mechanics/tables/source.ts";
 import type { InputProblem } from "../words/problemWords.ts";
 import type { WrittenCase, WrittenQuantity } from "./caseSchema.ts";
 import { contradictions } from "./contradictions.ts";
-import { type Field, type FieldReader, givenQuantity, turnsField } from "./givenQuantity.ts";
+import {
+  type Field,
+  type FieldReader,
+  givenQuantity,
+  type ReadField,
+  turnsField,
+  type WrittenFigure,
+} from "./givenQuantity.ts";
 import { bookFiguresGiven, wrenchesGiven } from "./shopGiven.ts";
 import type { ThreadReader } from "./threadGiven.ts";
 
@@ -22,21 +29,27 @@ export type CaseRead =
 /** What a document may hold and no bench asks for: figures of its own in place of ours, the air of the bay, the record. */
 export type Besides = Pick<GivenCase, "air" | "shop" | "record" | "ranges" | "levels">;
 
+/** Reads what a document may hold and no bench writes. */
+export type DocumentReader = {
+  readonly range: (field: Field, written: Exclude<WrittenQuantity, WrittenFigure>) => ReadField;
+  readonly besides: (take: FieldReader, problems: InputProblem[]) => Besides;
+};
+
 /**
  * Reads a case that has the shape of the schema. `today` stands in where it names no day; `threads` reads its thread and
- * `besides` what else it holds.
+ * the rest what else it holds.
  */
 export function readWritten(
   written: WrittenCase,
   today: string | null,
   threads: ThreadReader,
-  besides: (take: FieldReader, problems: InputProblem[]) => Besides,
+  { range, besides }: DocumentReader,
 ): CaseRead {
   const problems: InputProblem[] = [];
   const ordinary: Assumption[] = [];
   const take: FieldReader = (field, value) => {
     if (value === undefined) return null;
-    const read = givenQuantity(field, value);
+    const read = typeof value === "object" && "low" in value ? range(field, value) : givenQuantity(field, value);
     if (!read.ok) {
       problems.push(read.problem);
       return null;
@@ -67,7 +80,7 @@ function given_(
   take: FieldReader,
   problems: InputProblem[],
   threads: ThreadReader,
-  besides: (take: FieldReader, problems: InputProblem[]) => Besides,
+  besides: DocumentReader["besides"],
 ): GivenCase | null {
   const threaded = threads(written, problems);
   const { plug = {}, seal = {}, left, case: housing } = written;
