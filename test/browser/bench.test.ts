@@ -81,6 +81,20 @@ describe("a port is asked for, read and answered", () => {
     expect(await depth.inputValue()).toBe("1/8 in");
   });
 
+  // A ring left from the port before made every taper thread "Not read" until somebody found it under Seal (found in November 2026).
+  test("a ring left from another port stands in no taper thread's way: it is kept, not counted, and that is said", async () => {
+    const { page } = await withExample();
+    const thread = field(page, "Thread");
+    await thread.fill("R 1/2");
+    await expect.poll(() => sentences(page).textContent()).toContain('Under Seal stands "flat washer"');
+    expect(await sentences(page).textContent()).toContain("its thread is parallel, as G 1/2");
+    expect(await page.locator(".main-figure .sign").textContent()).toContain("Refused");
+    expect(await page.getByLabel("Sealed by").inputValue()).toBe("flat washer");
+    await thread.fill("M20x1.5");
+    await expect.poll(() => figure(page).textContent()).toBe("12");
+    expect(await sentences(page).textContent()).not.toContain("not counted");
+  });
+
   test("a step of the count redraws figure, sentence and section", async () => {
     const { page } = await withExample();
     const toAnswer = page.getByRole("button", { name: "Answer", exact: true });

@@ -1,7 +1,9 @@
+import type { SealKind } from "../../mechanics/joint/port.ts";
 import type { TaperTurns } from "../../mechanics/joint/taperTurns.ts";
 import { support } from "../../mechanics/quantity/distribution.ts";
 import { distributionOf, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { turn } from "../../mechanics/quantity/unit.ts";
+import type { TaperThread } from "../../mechanics/threads/thread.ts";
 
 /** What turns say of a taper thread, and what to mind with it. */
 export function taperSentences({ thread, byHand, least, most, byWrench, counted }: TaperTurns): readonly string[] {
@@ -21,6 +23,19 @@ export function taperSentences({ thread, byHand, least, most, byWrench, counted 
           "Flanks of 55° (R, Rc) and of 60° (NPT) do not seal on each other, and a taper plug in a parallel hole holds by its first turns only.",
         ]),
   ];
+}
+
+/** What stands under Seal and closes nothing on a taper thread. */
+export function ringOfTaperSentence({
+  kind,
+  thread,
+}: {
+  readonly kind: SealKind;
+  readonly thread: TaperThread;
+}): string {
+  const kept = `Under Seal stands "${kind}": it is kept there and not counted, for ${thread.designation} seals on its own thread.`;
+  if (kind === "sealant, metal to metal") return `${kept} Paste or tape belongs on the thread.`;
+  return `${kept} Where a ring closes this port, its thread is parallel${thread.type === "NPT" ? "" : `, as G ${thread.size}`}.`;
 }
 
 /** "a sound R 1/2"; an Rp hole is named with its plug. */

@@ -89,6 +89,16 @@ describe("what was weighed on the bench is kept as the engine said it", () => {
     );
   });
 
+  test("a ring that stands on the bench under a taper plug is no part of what was weighed", () => {
+    const port = { "joint.kind": "gear case drain", "case.material": "cast aluminium", "left.turns": "4.5" };
+    const taper = weighed({ ...port, thread: "R 1/2", "seal.kind": "bonded seal", "seal.outside": "28" });
+    if (!taper.ok) throw new Error(JSON.stringify(taper.problems));
+    expect(taper.fact.case).not.toHaveProperty("seal");
+    expect(readCase(taper.fact.case, null).ok).toBe(true);
+    const parallel = weighed({ ...port, thread: "G 1/2", "seal.kind": "bonded seal" });
+    expect(parallel.ok && parallel.fact.case["seal"]).toEqual({ kind: "bonded seal" });
+  });
+
   test("what does not read is not weighed, by the names of its fields", () => {
     const none = weighed({ thread: "M20x1.5" });
     expect(none.ok ? [] : none.problems.map(({ field }) => field)).toEqual(["joint.kind", "case.material"]);

@@ -2,9 +2,8 @@ import type { FactOf } from "../../../journal/facts/fact.ts";
 import type { PortId } from "../../../journal/facts/ids.ts";
 import { weighedWays } from "../../../mechanics/remedies/weigh.ts";
 import { answerDocument } from "../../../sheets/answer/answerDocument.ts";
-import { foundOnBench } from "../../../sheets/answer/benchFound.ts";
+import { portOnBench } from "../../../sheets/answer/portOnBench.ts";
 import { weighedFact } from "../../../sheets/answer/weighedFact.ts";
-import { threadGiven } from "../../../sheets/caseForm/threadGiven.ts";
 import type { InputProblem } from "../../../sheets/words/problemWords.ts";
 import type { Texts } from "./benchTexts.ts";
 import { writtenCase } from "./writtenCase.ts";
@@ -23,12 +22,12 @@ export function weighedBench(
   | { readonly ok: false; readonly problems: readonly InputProblem[] } {
   const written = writtenCase(texts);
   if (!written.ok) return written;
-  const read = foundOnBench(written.document, today, threadGiven);
+  const read = portOnBench(written.document, today);
   if (!read.ok) return read;
   const answer = answerDocument(
     weighedWays(read.found, read.given),
     read.ordinary,
-    { ...written.document, today },
+    { ...read.counted, today },
     [],
     engine,
   );
