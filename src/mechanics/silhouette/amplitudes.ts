@@ -31,24 +31,47 @@ export function amplitudes(
   const squares = segments.map(() => new Float64Array(strip.rows));
   for (const plane of signal)
     for (let row = 0; row < strip.rows; row++) {
-      const start = row * strip.columns;
-      let [a, b] = [0, 0];
-      for (let i = first; i < end; i++) {
-        const value = plane[start + i] as number;
-        a += value * (cosine[i - first] as number);
-        b += value * (sine[i - first] as number);
-        re[i + 1] = a;
-        im[i + 1] = b;
-      }
-      for (let i = 0; i < windows.length; i++) {
-        const square = squares[i] as Float64Array;
-        square[row] = (square[row] as number) + inCommon(windows[i] as readonly Period[], re, im);
-      }
+      runningSums(plane, row * strip.columns, first, cosine, sine, re, im);
+      addInCommon(squares, row, windows, re, im);
     }
   return segments.map(({ from, to }, i) => ({
     s: (from + to) / 2,
     at: smoothed((squares[i] as Float64Array).map((it) => Math.sign(it) * Math.sqrt(Math.abs(it)))),
   }));
+}
+
+/** The running sums of a row times the waves, from `first` on. */
+function runningSums(
+  plane: Float32Array,
+  start: number,
+  first: number,
+  cosine: Float64Array,
+  sine: Float64Array,
+  re: Float64Array,
+  im: Float64Array,
+): void {
+  let a = 0;
+  let b = 0;
+  for (let i = 0; i < cosine.length; i++) {
+    const value = plane[start + first + i] as number;
+    a += value * (cosine[i] as number);
+    b += value * (sine[i] as number);
+    re[first + i + 1] = a;
+    im[first + i + 1] = b;
+  }
+}
+
+function addInCommon(
+  squares: readonly Float64Array[],
+  row: number,
+  windows: readonly (readonly Period[])[],
+  re: Float64Array,
+  im: Float64Array,
+): void {
+  for (let i = 0; i < windows.length; i++) {
+    const square = squares[i] as Float64Array;
+    square[row] = (square[row] as number) + inCommon(windows[i] as readonly Period[], re, im);
+  }
 }
 
 /** The samples of one period, from `first` to before `end`. */
@@ -77,10 +100,12 @@ function waves({ s0, step }: Strip, period: number, first: number, end: number) 
 /** The mean product of the amplitudes of two periods, over all pairs that do not overlap; of one with itself where none do. */
 function inCommon(periods: readonly Period[], re: Float64Array, im: Float64Array): number {
   const apart = periods.length < 3 ? 0 : 2;
-  let [sum, pairs] = [0, 0];
+  let sum = 0;
+  let pairs = 0;
   for (let i = 0; i < periods.length; i++)
     for (let j = i + apart; j < periods.length; j++) {
-      const [here, there] = [periods[i] as Period, periods[j] as Period];
+      const here = periods[i] as Period;
+      const there = periods[j] as Period;
       const size = (here.end - here.first) * (there.end - there.first);
       const a = (re[here.end] as number) - (re[here.first] as number);
       const b = (im[here.end] as number) - (im[here.first] as number);

@@ -1,4 +1,4 @@
-import { fourierTransform } from "./fourier.ts";
+import { fourierTransform, transformed } from "./fourier.ts";
 import { type Frame, movedFrame, type ThreadGuess } from "./frame.ts";
 import type { Photo } from "./photo.ts";
 import { repeating, type Strip, straightened } from "./strip.ts";
@@ -83,23 +83,30 @@ function powerOf({ rows, columns }: Strip, flat: readonly Float32Array[], first:
     { length: count },
     (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / count),
   );
-  const fill = (line: Float64Array, row: number): void => {
-    line.fill(0);
-    if (row >= rows) return;
-    for (const plane of flat)
-      for (let i = 0; i < count; i++)
-        line[i] = (line[i] as number) + (window[i] as number) * (plane[row * columns + first + i] as number);
-  };
   // Two rows at a time, as real and imaginary part; what the two say of a frequency adds up over it and its mirror image.
   for (let row = 0; row < rows; row += 2) {
-    fill(re, row);
-    fill(im, row + 1);
-    transform(re, im, 0, 1);
-    for (let k = 0; k <= size / 2; k++) {
-      const mirrored = (size - k) % size;
-      const square = (re[k] as number) ** 2 + (im[k] as number) ** 2;
-      power[k] = (power[k] as number) + (square + (re[mirrored] as number) ** 2 + (im[mirrored] as number) ** 2) / 2;
-    }
+    fill(re, flat, window, row * columns + first);
+    if (row + 1 < rows) fill(im, flat, window, (row + 1) * columns + first);
+    else im.fill(0);
+    transformed(transform, re, im, 0, 1);
+    addPower(re, im, power);
   }
   return power;
+}
+
+/** Fills a line with the colours' sum from `start` on under a window, and noughts after it. */
+function fill(line: Float64Array, flat: readonly Float32Array[], window: Float64Array, start: number): void {
+  line.fill(0);
+  for (const plane of flat)
+    for (let i = 0; i < window.length; i++)
+      line[i] = (line[i] as number) + (window[i] as number) * (plane[start + i] as number);
+}
+
+function addPower(re: Float64Array, im: Float64Array, power: Float64Array): void {
+  const size = re.length;
+  for (let k = 0; k <= size / 2; k++) {
+    const mirrored = (size - k) % size;
+    const square = (re[k] as number) ** 2 + (im[k] as number) ** 2;
+    power[k] = (power[k] as number) + (square + (re[mirrored] as number) ** 2 + (im[mirrored] as number) ** 2) / 2;
+  }
 }

@@ -1,4 +1,4 @@
-import { hannReference, lockedIn, wrapped } from "./lockIn.ts";
+import { hannReference, lockedInEach, wrapped } from "./lockIn.ts";
 import { rowsBetween, type Strip } from "./strip.ts";
 
 /**
@@ -18,22 +18,14 @@ export function coarsePeriod(
   const windows = Array.from({ length: count }, (_, i) =>
     hannReference(strip, period, from + i * hop, from + i * hop + length),
   );
-  const runsOn = lags.filter((lag) => lag < count).map((lag) => ({ lag, re: 0, im: 0 }));
+  const runsOn = lags.filter((lag) => lag < count).map((lag): Run => ({ lag, re: 0, im: 0 }));
   const [re, im] = [new Float64Array(count), new Float64Array(count)];
   const [first, last] = rowsBetween(strip, -reach, reach);
   const stride = Math.max(1, Math.round(period / 10 / strip.across));
   for (const plane of signal)
     for (let row = first; row <= last; row += stride) {
-      windows.forEach((window, i) => {
-        [re[i], im[i]] = lockedIn(plane, row * strip.columns, window);
-      });
-      for (const sum of runsOn)
-        for (let here = 0, there = sum.lag; there < count; here++, there++) {
-          const [a, b] = [re[here] as number, im[here] as number];
-          const [c, d] = [re[there] as number, im[there] as number];
-          sum.re += a * c + b * d;
-          sum.im += a * d - b * c;
-        }
+      lockedInEach(plane, row * strip.columns, windows, re, im);
+      for (const sum of runsOn) addRun(sum, re, im);
     }
   let refined = period;
   for (const sum of runsOn) {
@@ -45,6 +37,25 @@ export function coarsePeriod(
     refined = found;
   }
   return refined;
+}
+
+/** How the phase runs on over a lag, summed. */
+type Run = { readonly lag: number; re: number; im: number };
+
+/** Adds what the phases of one row, window after window, say of it. */
+function addRun(sum: Run, re: Float64Array, im: Float64Array): void {
+  let sumRe = sum.re;
+  let sumIm = sum.im;
+  for (let here = 0, there = sum.lag; there < re.length; here++, there++) {
+    const a = re[here] as number;
+    const b = im[here] as number;
+    const c = re[there] as number;
+    const d = im[there] as number;
+    sumRe += a * c + b * d;
+    sumIm += a * d - b * c;
+  }
+  sum.re = sumRe;
+  sum.im = sumIm;
 }
 
 /** Windows a period, and the lags in windows. */

@@ -16,37 +16,42 @@ export type CrestEdge = {
 };
 
 /**
- * The crest line of one side, where the periodic signal ends and not where a brightness does: shadows and gradients do
- * not repeat. At a crest of width P/8 the first harmonic is sin(pi/8) = 0.38 of its greatest value and beyond it nothing,
- * so however blurred the picture is, half of that is the crest. Two rules say where that is; the one whose signal falls
- * off more steeply is believed. Searched between `nearest` and `farthest` from the axis; null where nothing repeats.
+ * The crest line of each side of a segment that has one, where the periodic signal ends and not where a brightness does:
+ * shadows and gradients do not repeat. At a crest of width P/8 the first harmonic is sin(pi/8) = 0.38 of its greatest value
+ * and beyond it nothing, so however blurred the picture is, half of that is the crest. Two rules say where that is; the one
+ * whose signal falls off more steeply is believed. Searched between `nearest` and `farthest` from the axis.
  */
-export function crestEdge(
+export function crestEdges(
   strip: Strip,
   { s, at }: Amplitudes,
   period: number,
-  side: -1 | 1,
   [nearest, farthest]: readonly [number, number],
-): CrestEdge | null {
+): readonly CrestEdge[] {
   const strong = greatest(strip, at, nearest * 0.4, farthest);
   const noise = noiseBeyond(strip, at, farthest);
-  const value = (distance: number): number => Math.max(0, between(strip, at, side * distance) - noise);
-  const inner = (distance: number): number => value(distance - 0.3 * period);
-  const peak = (distance: number): number =>
-    Math.max(value(distance - 0.25 * period), value(distance - 0.35 * period), value(distance - 0.45 * period));
-  const heard = (level: number): boolean => level > Math.max(4 * noise, 0.12 * strong, 1);
-  const rules = [
-    { share: 0.2, level: inner },
-    { share: 0.22, level: peak },
-  ].map(({ share, level }) => {
-    for (let d = farthest; d > nearest; d -= strip.across / 4) {
-      const within = level(d);
-      if (heard(within) && value(d) >= share * within)
-        return { distance: d, within, soft: fallOff(value, d, within, period) };
-    }
-    return null;
+  const least = Math.max(4 * noise, 0.12 * strong, 1);
+  return ([-1, 1] as const).flatMap((side) => {
+    const heard = { at, x0: strip.x0, across: strip.across, period, side, noise, least };
+    return crestEdge(heard, s, nearest, farthest) ?? [];
   });
-  const [a, b] = rules;
+}
+
+/** What is heard of the repeating signal of a segment on one side of the axis. */
+type Heard = {
+  readonly at: Float64Array;
+  readonly x0: number;
+  readonly across: number;
+  readonly period: number;
+  readonly side: -1 | 1;
+  readonly noise: number;
+  /** What a crest line has inside of it at least. */
+  readonly least: number;
+};
+
+function crestEdge(heard: Heard, s: number, nearest: number, farthest: number): CrestEdge | null {
+  const { side, period, noise } = heard;
+  const a = outermost(heard, inner, 0.2, nearest, farthest);
+  const b = outermost(heard, peak, 0.22, nearest, farthest);
   const believed = a && b ? (a.soft <= b.soft ? a : b) : (a ?? b);
   if (!believed) return null;
   const gap = a && b ? Math.abs(a.distance - b.distance) / period : 0.5;
@@ -58,6 +63,39 @@ export function crestEdge(
     gap,
     overNoise: believed.within / Math.max(noise, 1e-3),
   };
+}
+
+/** Where, coming from outside, the signal first has that share of its level inside. */
+function outermost(
+  heard: Heard,
+  levelInside: (heard: Heard, distance: number) => number,
+  share: number,
+  nearest: number,
+  farthest: number,
+) {
+  for (let d = farthest; d > nearest; d -= heard.across / 4) {
+    const within = levelInside(heard, d);
+    if (within > heard.least && valueAt(heard, d) >= share * within)
+      return { distance: d, within, soft: fallOff(heard, d, within) };
+  }
+  return null;
+}
+
+const inner = (heard: Heard, distance: number): number => valueAt(heard, distance - 0.3 * heard.period);
+
+const peak = (heard: Heard, distance: number): number =>
+  Math.max(
+    valueAt(heard, distance - 0.25 * heard.period),
+    valueAt(heard, distance - 0.35 * heard.period),
+    valueAt(heard, distance - 0.45 * heard.period),
+  );
+
+/** The signal above the noise. */
+function valueAt({ at, x0, across, side, noise }: Heard, distance: number): number {
+  const place = Math.min(Math.max((side * distance - x0) / across, 0), at.length - 1.001);
+  const low = Math.floor(place);
+  const before = at[low] as number;
+  return Math.max(0, before + (place - low) * ((at[low + 1] as number) - before) - noise);
 }
 
 /**
@@ -92,18 +130,13 @@ const lastTwo: readonly [Pair, Pair] = [
 ];
 
 /** From where the signal has 60 % of its level inside to where it has 8 %, in periods. */
-function fallOff(value: (distance: number) => number, distance: number, within: number, period: number): number {
+function fallOff(heard: Heard, distance: number, within: number): number {
+  const { period } = heard;
   const step = period / 60;
-  let [outer, inner] = [distance, distance];
-  while (outer < distance + period && value(outer) > 0.08 * within) outer += step;
-  while (inner > distance - period && value(inner) < 0.6 * within) inner -= step;
-  return (outer - inner) / period;
-}
-
-function between({ x0, across }: Strip, at: Float64Array, x: number): number {
-  const place = Math.min(Math.max((x - x0) / across, 0), at.length - 1.001);
-  const low = Math.floor(place);
-  return (at[low] as number) + (place - low) * ((at[low + 1] as number) - (at[low] as number));
+  let [outer, inside] = [distance, distance];
+  while (outer < distance + period && valueAt(heard, outer) > 0.08 * within) outer += step;
+  while (inside > distance - period && valueAt(heard, inside) < 0.6 * within) inside -= step;
+  return (outer - inside) / period;
 }
 
 function greatest(strip: Strip, at: Float64Array, nearest: number, farthest: number): number {
@@ -116,9 +149,9 @@ function greatest(strip: Strip, at: Float64Array, nearest: number, farthest: num
 
 /** The lower quartile of the rows farther out than the search goes, both sides together. */
 function noiseBeyond(strip: Strip, at: Float64Array, farthest: number): number {
-  const outside = at
-    .map(Math.abs)
-    .filter((_, row) => Math.abs(strip.x0 + row * strip.across) > farthest * 0.98)
-    .sort();
-  return outside[Math.floor(outside.length / 4)] ?? 0;
+  const outside = new Float64Array(at.length);
+  let count = 0;
+  for (let row = 0; row < at.length; row++)
+    if (Math.abs(strip.x0 + row * strip.across) > farthest * 0.98) outside[count++] = Math.abs(at[row] as number);
+  return outside.subarray(0, count).sort()[Math.floor(count / 4)] ?? 0;
 }

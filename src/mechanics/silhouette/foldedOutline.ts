@@ -34,9 +34,8 @@ export function foldedOutline(
   const unlike = unlikeOutside(folded, rows, outside, side);
   const noise = quantile(unlike.subarray(0, outside * BINS), 0.8);
   const most = new Float64Array(BINS);
-  unlike.forEach((it, at) => {
-    most[at % BINS] = Math.max(most[at % BINS] as number, it);
-  });
+  for (let at = 0; at < unlike.length; at++)
+    most[at % BINS] = Math.max(most[at % BINS] as number, unlike[at] as number);
   // One threshold for all: a bright flank does not move the outline of a dull one.
   const least = Math.max(8, 2.5 * noise, 0.4 * quantile(most, 0.3));
   if (quantile(most, 0.2) < least) return null;
@@ -56,13 +55,17 @@ function unlikeOutside(folded: readonly Float64Array[], rows: number, outside: n
   for (const plane of folded) {
     const from = (row: number): number => (side > 0 ? rows - 1 - row : row) * BINS;
     const background = quantile(side > 0 ? plane.subarray(from(outside - 1)) : plane.subarray(0, outside * BINS), 0.5);
-    for (let row = 0; row < rows; row++)
-      for (let bin = 0; bin < BINS; bin++) {
-        const off = (plane[from(row) + bin] as number) - background;
-        unlike[row * BINS + bin] = (unlike[row * BINS + bin] as number) + off * off;
-      }
+    for (let row = 0; row < rows; row++) addOff(plane, from(row), background, unlike, row * BINS);
   }
   return unlike.map(Math.sqrt);
+}
+
+/** Adds the squares of what a row from `start` on is off the background by to those from `to` on. */
+function addOff(plane: Float64Array, start: number, background: number, unlike: Float64Array, to: number): void {
+  for (let bin = 0; bin < BINS; bin++) {
+    const off = (plane[start + bin] as number) - background;
+    unlike[to + bin] = (unlike[to + bin] as number) + off * off;
+  }
 }
 
 /** Phase of the crest, depth and swing of an outline whose `edges` are counted inward, one a bin. */
@@ -99,24 +102,33 @@ function fold(
   for (const bin of bins) counts[bin] = (counts[bin] as number) + 1;
   return raw.map((plane) => {
     const sums = new Float64Array(rows * turns * BINS);
-    for (let row = 0; row < rows; row++) {
-      const [from, to] = [(first + row) * columns + low, row * turns * BINS];
-      for (let i = 0; i < bins.length; i++) {
-        const at = to + (bins[i] as number);
-        sums[at] = (sums[at] as number) + (plane[from + i] as number);
-      }
-    }
-    const medians = new Float64Array(rows * BINS);
-    const seen = new Float64Array(turns);
-    for (let at = 0; at < medians.length; at++) {
-      const [row, bin] = [Math.floor(at / BINS), at % BINS];
-      let count = 0;
-      for (let turn = 0; turn < turns; turn++) {
-        const samples = counts[turn * BINS + bin] as number;
-        if (samples > 0) seen[count++] = (sums[(row * turns + turn) * BINS + bin] as number) / samples;
-      }
-      medians[at] = medianOfFew(seen, count);
-    }
-    return medians;
+    for (let row = 0; row < rows; row++) addTurns(plane, (first + row) * columns + low, bins, sums, row * turns * BINS);
+    return mediansOfTurns(sums, counts, rows);
   });
+}
+
+/** Adds the samples of a row from `start` on to the turn and sixteenth of each, those of the row from `to` on. */
+function addTurns(plane: Float32Array, start: number, bins: Int32Array, sums: Float64Array, to: number): void {
+  for (let i = 0; i < bins.length; i++) {
+    const at = to + (bins[i] as number);
+    sums[at] = (sums[at] as number) + (plane[start + i] as number);
+  }
+}
+
+/** The median over the turns of the mean that each sixteenth of a row has in them. */
+function mediansOfTurns(sums: Float64Array, counts: Float64Array, rows: number): Float64Array {
+  const turns = counts.length / BINS;
+  const medians = new Float64Array(rows * BINS);
+  const seen = new Float64Array(turns);
+  for (let at = 0; at < medians.length; at++) {
+    const row = Math.floor(at / BINS);
+    const bin = at % BINS;
+    let count = 0;
+    for (let turn = 0; turn < turns; turn++) {
+      const samples = counts[turn * BINS + bin] as number;
+      if (samples > 0) seen[count++] = (sums[(row * turns + turn) * BINS + bin] as number) / samples;
+    }
+    medians[at] = medianOfFew(seen, count);
+  }
+  return medians;
 }

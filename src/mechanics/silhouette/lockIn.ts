@@ -29,14 +29,30 @@ export function hannReference({ s0, step, columns }: Strip, period: number, from
 export type Complex = readonly [re: number, im: number];
 
 /** The amplitude and phase of one row (from `start` in `plane`) at the period of the reference. */
-export function lockedIn(plane: ArrayLike<number>, start: number, { first, cosine, sine, total }: Reference): Complex {
-  let [re, im] = [0, 0];
+export function lockedIn(plane: Float32Array, start: number, { first, cosine, sine, total }: Reference): Complex {
+  let re = 0;
+  let im = 0;
   for (let i = 0; i < cosine.length; i++) {
     const value = plane[start + first + i] as number;
     re += value * (cosine[i] as number);
     im += value * (sine[i] as number);
   }
   return total > 0 ? [(2 * re) / total, (2 * im) / total] : [0, 0];
+}
+
+/** The same at each of several windows, into `re` and `im`. */
+export function lockedInEach(
+  plane: Float32Array,
+  start: number,
+  windows: readonly Reference[],
+  re: Float64Array,
+  im: Float64Array,
+): void {
+  for (let i = 0; i < windows.length; i++) {
+    const value = lockedIn(plane, start, windows[i] as Reference);
+    re[i] = value[0];
+    im[i] = value[1];
+  }
 }
 
 /** The part of `turns` that lies from -1/2 to 1/2. */

@@ -1,4 +1,4 @@
-import { type Complex, hannReference, lockedIn, type Reference, wrapped } from "./lockIn.ts";
+import { type Complex, hannReference, lockedInEach, type Reference, wrapped } from "./lockIn.ts";
 import { robustLine } from "./robust.ts";
 import { rowsBetween, type Strip } from "./strip.ts";
 
@@ -26,19 +26,34 @@ export function sidePeriod(
 ): SidePeriod | null {
   const windows = windowsAlong(strip, period, [from, to]);
   const [first, last] = sideRows(strip, side, edge - 0.42 * period, edge + 0.05 * period);
-  const sums = windows.map(() => [0, 0] as [number, number]);
+  const references = windows.map(({ reference }) => reference);
+  const [re, im] = [new Float64Array(windows.length), new Float64Array(windows.length)];
+  const sums: Sums = { re: new Float64Array(windows.length), im: new Float64Array(windows.length) };
   for (const plane of signal)
     for (let row = first; row <= last; row++) {
-      const values = windows.map(({ reference }) => lockedIn(plane, row * strip.columns, reference));
-      const [re, im] = values.reduce(([a, b], [c, d]) => [a + c, b + d] as const, [0, 0] as const);
-      values.forEach(([c, d], i) => {
-        const sum = sums[i] as [number, number];
-        sum[0] += c * re + d * im;
-        sum[1] += d * re - c * im;
-      });
+      lockedInEach(plane, row * strip.columns, references, re, im);
+      addAgainstAll(sums, re, im);
     }
-  const seen = windows.map(({ s }, i): PhaseAt => ({ s, value: sums[i] as [number, number] }));
+  const seen = windows.map(({ s }, i): PhaseAt => ({ s, value: [sums.re[i] as number, sums.im[i] as number] }));
   return followed(seen, period, to - from);
+}
+
+type Sums = { readonly re: Float64Array; readonly im: Float64Array };
+
+/** Adds the phases of a row's windows, each against that of all of them. */
+function addAgainstAll(sums: Sums, re: Float64Array, im: Float64Array): void {
+  let a = 0;
+  let b = 0;
+  for (let i = 0; i < re.length; i++) {
+    a += re[i] as number;
+    b += im[i] as number;
+  }
+  for (let i = 0; i < re.length; i++) {
+    const c = re[i] as number;
+    const d = im[i] as number;
+    sums.re[i] = (sums.re[i] as number) + c * a + d * b;
+    sums.im[i] = (sums.im[i] as number) + d * a - c * b;
+  }
 }
 
 type PhaseAt = { readonly s: number; readonly value: Complex };

@@ -1,6 +1,6 @@
-import { type Frame, pointAt } from "./frame.ts";
+import { type Frame, type Point, pointAt } from "./frame.ts";
 import type { Photo } from "./photo.ts";
-import type { Rectangle } from "./pixels.ts";
+import type { Pixels, Rectangle } from "./pixels.ts";
 
 /**
  * A part of the photo laid straight: `rows` lines along the thread, the first at `x0` across and `across` pixels apart, each
@@ -28,51 +28,61 @@ export function straightened(photo: Photo, frame: Frame, { span, reach, step, ac
   const rows = 2 * half + 1;
   const x0 = -half * across;
   const cut = photo.cut(around(photo, frame, [s0, s0 + (columns - 1) * step], -x0));
-  const [r, g, b] = [0, 1, 2].map(() => new Float32Array(rows * columns)) as [Float32Array, Float32Array, Float32Array];
-  const { bytes, channels, width, left, top } = cut;
-  const [lastX, lastY] = [cut.width - 1.001, cut.height - 1.001];
-  const [along, down] = [step * frame.ux, step * frame.uy];
-  const below = width * channels;
+  const raw = [0, 1, 2].map(() => new Float32Array(rows * columns)) as [Float32Array, Float32Array, Float32Array];
   for (let row = 0; row < rows; row++) {
     const start = pointAt(frame, s0, x0 + row * across);
     // The middle of pixel 0 lies at 0.5.
-    const [startX, startY] = [start.x - left - 0.5, start.y - top - 0.5];
-    const first = row * columns;
-    for (let column = 0; column < columns; column++) {
-      const px = Math.min(Math.max(startX + column * along, 0), lastX);
-      const py = Math.min(Math.max(startY + column * down, 0), lastY);
-      const ix = px | 0;
-      const iy = py | 0;
-      const fx = px - ix;
-      const fy = py - iy;
-      const at = iy * below + ix * channels;
-      const under = at + below;
-      const to = first + column;
-      // Four neighbours by their weights, written out for each colour: this is where most of the time goes.
-      const d = fx * fy;
-      const b0 = fx - d;
-      const c0 = fy - d;
-      const a0 = 1 - fx - c0;
-      const on = at + channels;
-      const onUnder = under + channels;
-      r[to] =
-        a0 * (bytes[at] as number) +
-        b0 * (bytes[on] as number) +
-        c0 * (bytes[under] as number) +
-        d * (bytes[onUnder] as number);
-      g[to] =
-        a0 * (bytes[at + 1] as number) +
-        b0 * (bytes[on + 1] as number) +
-        c0 * (bytes[under + 1] as number) +
-        d * (bytes[onUnder + 1] as number);
-      b[to] =
-        a0 * (bytes[at + 2] as number) +
-        b0 * (bytes[on + 2] as number) +
-        c0 * (bytes[under + 2] as number) +
-        d * (bytes[onUnder + 2] as number);
-    }
+    const from = { x: start.x - cut.left - 0.5, y: start.y - cut.top - 0.5 };
+    layLine(cut, from, step * frame.ux, step * frame.uy, raw, row * columns, columns);
   }
-  return { frame, rows, columns, step, across, s0, x0, raw: [r, g, b] };
+  return { frame, rows, columns, step, across, s0, x0, raw };
+}
+
+/** Lays `columns` samples of a line, `along` and `down` apart in the photo, into the three colours. */
+function layLine(
+  { bytes, channels, width, height }: Pixels,
+  { x, y }: Point,
+  along: number,
+  down: number,
+  [r, g, b]: Strip["raw"],
+  first: number,
+  columns: number,
+): void {
+  const [lastX, lastY] = [width - 1.001, height - 1.001];
+  const below = width * channels;
+  for (let column = 0; column < columns; column++) {
+    const px = Math.min(Math.max(x + column * along, 0), lastX);
+    const py = Math.min(Math.max(y + column * down, 0), lastY);
+    const ix = px | 0;
+    const iy = py | 0;
+    const fx = px - ix;
+    const fy = py - iy;
+    const at = iy * below + ix * channels;
+    const under = at + below;
+    const to = first + column;
+    // Four neighbours by their weights, written out for each colour: this is where most of the time goes.
+    const d = fx * fy;
+    const b0 = fx - d;
+    const c0 = fy - d;
+    const a0 = 1 - fx - c0;
+    const on = at + channels;
+    const onUnder = under + channels;
+    r[to] =
+      a0 * (bytes[at] as number) +
+      b0 * (bytes[on] as number) +
+      c0 * (bytes[under] as number) +
+      d * (bytes[onUnder] as number);
+    g[to] =
+      a0 * (bytes[at + 1] as number) +
+      b0 * (bytes[on + 1] as number) +
+      c0 * (bytes[under + 1] as number) +
+      d * (bytes[onUnder + 1] as number);
+    b[to] =
+      a0 * (bytes[at + 2] as number) +
+      b0 * (bytes[on + 2] as number) +
+      c0 * (bytes[under + 2] as number) +
+      d * (bytes[onUnder + 2] as number);
+  }
 }
 
 /** The rows of a strip whose distance across lies from `from` to `to`. */
@@ -113,34 +123,42 @@ export function narrowed(strip: Strip, signal: readonly Float32Array[], reach: n
 export function repeating({ rows, columns, step }: Strip, plane: Float32Array, period: number): Float32Array {
   const out = new Float32Array(rows * columns);
   const sums = new Float64Array(columns + 1);
-  const half = period / step / 2;
+  for (let row = 0; row < rows; row++) lessMean(plane, row * columns, columns, period / step / 2, sums, out);
+  return out;
+}
+
+/** One row of it, less its mean over `half` of a period to either side; `sums` is room for its running sums. */
+function lessMean(
+  plane: Float32Array,
+  start: number,
+  columns: number,
+  half: number,
+  sums: Float64Array,
+  out: Float32Array,
+): void {
+  let sum = 0;
+  for (let i = 0; i < columns; i++) {
+    sum += plane[start + i] as number;
+    sums[i + 1] = sum;
+  }
   // The same share of a sample is cut at both ends of every window that lies within the row.
   const [a, b] = [Math.floor(0.5 - half), Math.floor(0.5 + half)];
   const [cutLow, cutHigh] = [0.5 - half - a, 0.5 + half - b];
   const [firstWhole, lastWhole] = [Math.min(-a, columns), Math.max(columns - b - 1, 0)];
-  for (let row = 0; row < rows; row++) {
-    const start = row * columns;
-    let sum = 0;
-    for (let i = 0; i < columns; i++) {
-      sum += plane[start + i] as number;
-      sums[i + 1] = sum;
+  for (let i = 0; i < columns; i++) {
+    let mean: number;
+    if (i >= firstWhole && i <= lastWhole) {
+      const low = (sums[i + a] as number) + cutLow * (plane[start + i + a] as number);
+      const high = (sums[i + b] as number) + cutHigh * (plane[start + i + b] as number);
+      mean = (high - low) / (2 * half);
+    } else {
+      const low = Math.max(0, i + 0.5 - half);
+      const high = Math.min(columns, i + 0.5 + half);
+      mean = (sumTo(sums, high) - sumTo(sums, low)) / (high - low);
     }
-    for (let i = 0; i < columns; i++) {
-      let mean: number;
-      if (i >= firstWhole && i <= lastWhole) {
-        const low = (sums[i + a] as number) + cutLow * (plane[start + i + a] as number);
-        const high = (sums[i + b] as number) + cutHigh * (plane[start + i + b] as number);
-        mean = (high - low) / (2 * half);
-      } else {
-        const low = Math.max(0, i + 0.5 - half);
-        const high = Math.min(columns, i + 0.5 + half);
-        mean = (sumTo(sums, high) - sumTo(sums, low)) / (high - low);
-      }
-      const value = (plane[start + i] as number) - mean;
-      out[start + i] = Math.min(CLIP, Math.max(-CLIP, value));
-    }
+    const value = (plane[start + i] as number) - mean;
+    out[start + i] = Math.min(CLIP, Math.max(-CLIP, value));
   }
-  return out;
 }
 
 /** The running sum at a place between samples. */

@@ -19,17 +19,7 @@ export function threadedRegion(
   const count = Math.floor(columns - lag) - 1;
   if (count < lag * 0.5) return null;
   const { product, square } = products(strip, signal, lag, count, rows);
-  const similar = new Float64Array(count);
-  const half = lag / 2;
-  for (let i = 0; i < count; i++) {
-    const [low, high] = [Math.max(0, i + 0.5 - half), Math.min(count, i + 0.5 + half)];
-    const within = (sums: Float64Array): number => sumTo(sums, high) - sumTo(sums, low);
-    const here = within(square);
-    // The square one period on; beyond the end it is taken to be the same.
-    const later = high + lag <= columns ? sumTo(square, high + lag) - sumTo(square, low + lag) : here;
-    const energy = Math.sqrt(Math.max(0, here) * Math.max(0, later));
-    similar[i] = energy > 0 ? within(product) / energy : 0;
-  }
+  const similar = similarities(product, square, lag, columns);
   const best = strongest(similar, square, lag);
   const similarity = similar[best] as number;
   const least = Math.max(0.3, 0.55 * similarity);
@@ -64,6 +54,23 @@ export function bareRim(
   return high - low > 2.2 * period ? [low, high] : [from, to];
 }
 
+/** The normalised correlation with what lies a lag on, over a window of one lag about each sample; from running sums. */
+function similarities(product: Float64Array, square: Float64Array, lag: number, columns: number): Float64Array {
+  const count = product.length - 1;
+  const similar = new Float64Array(count);
+  const half = lag / 2;
+  for (let i = 0; i < count; i++) {
+    const low = Math.max(0, i + 0.5 - half);
+    const high = Math.min(count, i + 0.5 + half);
+    const here = sumTo(square, high) - sumTo(square, low);
+    // The square one period on; beyond the end it is taken to be the same.
+    const later = high + lag <= columns ? sumTo(square, high + lag) - sumTo(square, low + lag) : here;
+    const energy = Math.sqrt(Math.max(0, here) * Math.max(0, later));
+    similar[i] = energy > 0 ? (sumTo(product, high) - sumTo(product, low)) / energy : 0;
+  }
+  return similar;
+}
+
 /** Running sums, over the rows, of the signal times itself a lag on, and of its square. */
 function products(
   { columns }: Strip,
@@ -74,36 +81,50 @@ function products(
 ) {
   const product = new Float64Array(count + 1);
   const square = new Float64Array(columns + 1);
-  const whole = Math.floor(lag);
-  const part = lag - whole;
   for (const plane of signal)
-    for (let row = first; row <= last; row++) {
-      const start = row * columns;
-      for (let i = 0; i < columns; i++) {
-        const value = plane[start + i] as number;
-        square[i + 1] = (square[i + 1] as number) + value * value;
-        if (i >= count) continue;
-        const at = start + i + whole;
-        const later = (1 - part) * (plane[at] as number) + part * (plane[at + 1] as number);
-        product[i + 1] = (product[i + 1] as number) + value * later;
-      }
-    }
+    for (let row = first; row <= last; row++) addProducts(plane, row * columns, lag, product, square);
   for (const sums of [product, square])
     for (let i = 1; i < sums.length; i++) sums[i] = (sums[i] as number) + (sums[i - 1] as number);
   return { product, square };
 }
 
+/** Adds those of one row, each at the place after its own. */
+function addProducts(
+  plane: Float32Array,
+  start: number,
+  lag: number,
+  product: Float64Array,
+  square: Float64Array,
+): void {
+  const whole = Math.floor(lag);
+  const part = lag - whole;
+  for (let i = 1; i < square.length; i++) {
+    const value = plane[start + i - 1] as number;
+    square[i] = (square[i] as number) + value * value;
+  }
+  for (let i = 1; i < product.length; i++) {
+    const at = start + i - 1 + whole;
+    const later = (1 - part) * (plane[at] as number) + part * (plane[at + 1] as number);
+    product[i] = (product[i] as number) + (plane[start + i - 1] as number) * later;
+  }
+}
+
 /** The likest place, of those where anything is to be seen: paper is like itself only in its grain. */
 function strongest(similar: Float64Array, square: Float64Array, lag: number): number {
-  const energy = (i: number): number => {
-    const end = Math.min(square.length - 1, i + Math.ceil(lag));
-    return (square[end] as number) - (square[i] as number);
-  };
+  const ahead = Math.ceil(lag);
   let most = 0;
-  for (let i = 0; i < similar.length; i++) most = Math.max(most, energy(i));
+  for (let i = 0; i < similar.length; i++) most = Math.max(most, energyFrom(square, i, ahead));
   let best = 0;
   let value = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < similar.length; i++)
-    if (energy(i) > 0.1 * most && (similar[i] as number) > value) [best, value] = [i, similar[i] as number];
+  for (let i = 0; i < similar.length; i++) {
+    const here = similar[i] as number;
+    if (here > value && energyFrom(square, i, ahead) > 0.1 * most) {
+      best = i;
+      value = here;
+    }
+  }
   return best;
 }
+
+const energyFrom = (square: Float64Array, i: number, ahead: number): number =>
+  (square[Math.min(square.length - 1, i + ahead)] as number) - (square[i] as number);

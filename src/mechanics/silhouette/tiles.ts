@@ -1,4 +1,4 @@
-import { fourierTransform } from "./fourier.ts";
+import { fourierTransform, transformed } from "./fourier.ts";
 import { quantile } from "./robust.ts";
 import type { Planes } from "./shrinking.ts";
 
@@ -22,9 +22,9 @@ export function linedPlaces(planes: Planes): readonly LinedPlace[] {
     const [one, other] = [tiles[i] as Tile, tiles[Math.min(i + 1, tiles.length - 1)] as Tile];
     windowed(planes, one, re);
     windowed(planes, other, im);
-    for (let row = 0; row < TILE; row++) transform(re, im, row * ROW, 1);
+    for (let row = 0; row < TILE; row++) transformed(transform, re, im, row * ROW, 1);
     // No wave of more cycles is asked for.
-    for (let k = -MOST_CYCLES - 1; k <= MOST_CYCLES + 1; k++) transform(re, im, (k + TILE) % TILE, ROW);
+    for (let k = -MOST_CYCLES - 1; k <= MOST_CYCLES + 1; k++) transformed(transform, re, im, (k + TILE) % TILE, ROW);
     for (const [tile, sign] of [[one, 1] as const, ...(one === other ? [] : [[other, -1] as const])]) {
       const peak = strongestWave(re, im, sign);
       if (peak) places.push({ x: tile.x + TILE / 2, y: tile.y + TILE / 2, ...peak });

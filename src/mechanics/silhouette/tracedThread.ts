@@ -1,6 +1,6 @@
 import { amplitudes } from "./amplitudes.ts";
 import { coarsePeriod } from "./coarsePeriod.ts";
-import { type CrestEdge, crestEdge } from "./crestEdge.ts";
+import { type CrestEdge, crestEdges } from "./crestEdge.ts";
 import { type CrestLines, crestLines } from "./crestLines.ts";
 import { type Frame, movedFrame, type ThreadGuess } from "./frame.ts";
 import type { Photo } from "./photo.ts";
@@ -203,7 +203,7 @@ function segmentsAlong(
   });
   return amplitudes(strip, signal, period, segments).map((rows, i) => ({
     ...(segments[i] as (typeof segments)[number]),
-    edges: ([-1, 1] as const).flatMap((side) => crestEdge(strip, rows, period, side, range) ?? []),
+    edges: crestEdges(strip, rows, period, range),
   }));
 }
 
