@@ -90,6 +90,41 @@ test("a photo taken without a network is kept with what it shows, upright and wi
   await big.waitFor({ state: "detached" });
 });
 
+test("a form that is opened while another one is still written begins with nothing of it, and stays when that is done", async () => {
+  await onJob("0244");
+  await open("Small hatchback", "Note");
+  await form(page).getByRole("textbox", { name: "In your words" }).fill("she rang again");
+  await tap(page, "Who writes?", "Maud Tolbeck");
+  const letGo = await heldWrites();
+  await write(page);
+  await open("Small hatchback", "Looked again");
+  const asked = form(page).getByRole("group", { name: "Which look?" });
+  await expect.poll(() => asked.locator("[aria-pressed=true]").textContent()).toContain("call about Sump drain");
+  await letGo();
+  await expect.poll(() => said()).toContain("she rang again");
+  expect(await asked.count()).toBe(1);
+});
+
+/** Holds back what the page has written down next. @returns what lets it go, once the page has heard that it is written */
+async function heldWrites(): Promise<() => Promise<void>> {
+  await page.evaluate(() => {
+    const { postMessage } = Worker.prototype;
+    Worker.prototype.postMessage = function (this: Worker, ...given: unknown[]) {
+      const hand = () => Reflect.apply(postMessage, this, given);
+      if ((given[0] as { readonly ask: string }).ask !== "write") return hand();
+      Object.assign(globalThis, {
+        letGo: () =>
+          new Promise<void>((heard) => {
+            this.addEventListener("message", ({ data }) => data.about === "outcome" && setTimeout(heard));
+            Worker.prototype.postMessage = postMessage;
+            hand();
+          }),
+      });
+    };
+  });
+  return () => page.evaluate(() => (globalThis as unknown as { readonly letGo: () => Promise<void> }).letGo());
+}
+
 test("on a job that has gone its planned look stands in the form already, and two taps write what was found", async () => {
   await onJob("0244");
   await open("Small hatchback", "Looked again");

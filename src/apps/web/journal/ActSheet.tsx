@@ -27,13 +27,16 @@ export type Opened = {
   readonly texts: Readonly<Record<string, string>>;
 };
 
-/** The form of one act, from its cautions to the button that writes it. */
-export function ActSheet(props: {
+type Sheet = {
   readonly opened: Opened;
   readonly done: (outcome: Extract<Outcome, { type: "written" }>) => void;
   readonly close: () => void;
-}) {
-  const { opened, done, close } = props;
+};
+
+/** The form of one act, from its cautions to the button that writes it; that of another act begins with nothing of it. */
+export const ActSheet = (sheet: Sheet) => <Fetched key={nameOf(sheet.opened)} {...sheet} />;
+
+function Fetched({ opened, done, close }: Sheet) {
   const form = useSignal<ActForm | null>(null);
   const missing = useSignal(false);
   useEffect(() => {
@@ -44,19 +47,13 @@ export function ActSheet(props: {
     });
   }, [opened]);
   if (missing.value) return <p class="begin">{words.noForm}</p>;
-  return form.value && <Form key={nameOf(opened)} opened={opened} form={form.value} done={done} close={close} />;
+  return form.value && <Form opened={opened} form={form.value} done={done} close={close} />;
 }
 
 const nameOf = ({ act, about, job, corrects }: Opened): string =>
   [job ?? "", ...Object.values(about), act, corrects?.entry ?? ""].join(" ");
 
-function Form(props: {
-  readonly opened: Opened;
-  readonly form: ActForm;
-  readonly done: (outcome: Extract<Outcome, { type: "written" }>) => void;
-  readonly close: () => void;
-}) {
-  const { opened, form, done, close } = props;
+function Form({ opened, form, done, close }: Sheet & { readonly form: ActForm }) {
   const state = useMemo(() => draftState(nameOf(opened), form.given, !form.personal), [opened]);
   const shut = useSignal<readonly GateShut[]>([]);
   const trouble = useSignal<string | null>(null);

@@ -23,15 +23,16 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
   const open = (it: Omit<Opened, "job"> | null): void => {
     opened.value = it && { ...it, job };
   };
-  // The form goes, and the hand that was on it stays where it wrote.
+  const now = opened.value;
+  // The form goes, and the hand that was on it stays where it wrote; where it opened another one meanwhile, that stays.
   const close = (): void => {
-    const from = opened.peek();
+    if (now === null || opened.peek() !== now) return;
     open(null);
-    if (from) requestAnimationFrame(() => document.getElementById(subjectId(from.about))?.focus());
+    requestAnimationFrame(() => document.getElementById(subjectId(now.about))?.focus());
   };
   const { wall, here, next, cameFor, owner, follows, subjects, log } = shown;
-  const sheet = opened.value && <ActSheet opened={opened.value} close={close} done={close} />;
-  const at = opened.value?.corrects ? null : opened.value?.about;
+  const sheet = now && <ActSheet opened={now} close={close} done={close} />;
+  const at = now?.corrects ? null : now?.about;
   const isOpenAt = (subject: Subject): boolean => JSON.stringify(subject.about) === JSON.stringify(at);
   return (
     <>
@@ -107,7 +108,7 @@ function Job({ job, shown }: { readonly job: string; readonly shown: JobShown })
         <h2 id="log" tabIndex={-1}>
           {words.log}
         </h2>
-        <Log job={job} lines={log} open={open} corrected={opened.value?.corrects?.entry ?? null} sheet={sheet} />
+        <Log job={job} lines={log} open={open} corrected={now?.corrects?.entry ?? null} sheet={sheet} />
       </section>
     </>
   );

@@ -69,7 +69,7 @@ export function Log({ job, lines, open, corrected, sheet }: Props) {
                 line={line}
                 open={open}
                 close={() => {
-                  putting.value = null;
+                  if (putting.peek() === line.entry) putting.value = null;
                 }}
               />
             )}
