@@ -10,10 +10,10 @@ import { answered, exampleSentences } from "./benchPage.ts";
 import { address, browser, openedPage, routesOf } from "./openedPage.ts";
 
 /** Waits until the worker that serves without a network has all its files and looks after the page. */
-const lookedAfter = (page: Page): Promise<unknown> =>
-  page.waitForFunction(
-    async () => (await navigator.serviceWorker.ready) && navigator.serviceWorker.controller !== null,
-  );
+async function lookedAfter(page: Page): Promise<void> {
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+}
 
 test("once it was opened the whole app opens again without a network, on every route", async () => {
   const { page, context, complaints } = await openedPage("/");
@@ -35,7 +35,7 @@ test("once it was opened the whole app opens again without a network, on every r
   expect(complaints.filter((it) => !it.includes("ERR_ABORTED"))).toEqual([]);
 });
 
-test("a newer version is fetched behind the page, waits under the hand, and is taken over by a tap", async () => {
+test("a newer version is fetched behind the page, also while another one is opened, waits under the hand, and is taken over by a tap", async () => {
   const built = mkdtempSync(join(tmpdir(), "turnsleft-built-"));
   onTestFinished(() => rmSync(built, { recursive: true }));
   cpSync("dist/web", built, { recursive: true });
@@ -43,15 +43,25 @@ test("a newer version is fetched behind the page, waits under the hand, and is t
   const context = await browser.newContext();
   onTestFinished(() => context.close());
   const page = await context.newPage();
-  await page.goto(`${older.address}#/standing`);
+  await page.goto(older.address);
   await lookedAfter(page);
   await older.close();
 
   changed(join(built, "index.html"), '<html lang="en">', '<html lang="en" data-version="newer">');
   changed(join(built, "sw.js"), /\\"version\\":\\"\w+\\"/, '\\"version\\":\\"newer\\"');
-  const newer = await servedFrom(built, older.port);
+  let fetched = (): void => {};
+  const rest = new Promise<void>((resolve) => {
+    fetched = resolve;
+  });
+  const newer = await servedFrom(built, older.port, rest);
   onTestFinished(() => newer.close());
   await page.reload();
+  await expect.poll(() => beingFetched(page)).toBe(true);
+  await page.goto(`${older.address}#/standing`);
+  await page.locator(".pad").waitFor();
+  // The page has asked by then what is on its way; if it has not, it is told without asking, and this holds less.
+  await page.waitForTimeout(500);
+  fetched();
   const load = page.getByRole("button", { name: "Load it" });
   await load.waitFor();
   expect(await version(page)).toBeUndefined();
@@ -61,11 +71,20 @@ test("a newer version is fetched behind the page, waits under the hand, and is t
   expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(1);
 });
 
+const beingFetched = (page: Page): Promise<boolean> =>
+  page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.installing));
+
 const version = (page: Page): Promise<string | undefined> =>
   page.evaluate(() => document.documentElement.dataset["version"]);
 
-async function servedFrom(folder: string, port: number): Promise<Listening> {
-  const heard = await listen(serverApp({ files: builtFiles(folder), version: "1" }).fetch, port);
+/** Serves what was built, one script that no page needs at first not before it is `asked` to. */
+async function servedFrom(folder: string, port: number, asked = Promise.resolve()): Promise<Listening> {
+  const app = serverApp({ files: builtFiles(folder), version: "1" });
+  const answered = async (request: Request): Promise<Response> => {
+    if (request.url.includes("/heldShown-")) await asked;
+    return app.fetch(request);
+  };
+  const heard = await listen(answered, port);
   if (typeof heard !== "object") throw new Error(heard);
   return heard;
 }

@@ -16,6 +16,8 @@ export function Newer() {
     serviceWorker.getRegistration().then((it) => {
       at = it;
       look();
+      // One that is being fetched already tells of it no more.
+      found();
       at?.addEventListener("updatefound", found);
     });
     return () => at?.removeEventListener("updatefound", found);
