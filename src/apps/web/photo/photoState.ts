@@ -65,7 +65,6 @@ function outside(): string {
 function send(request: PhotoRequest): void {
   batch(() => {
     trouble.value = null;
-    confirmed.value = null;
     step.value = request.file ? photoBenchWords.opening : photoBenchWords.looking;
   });
   ask(request);
@@ -76,6 +75,9 @@ function hear(reply: PhotoReply): void {
     step.value = reply.part === "step" ? photoBenchWords[reply.step] : null;
     if (reply.part === "refused") trouble.value = photoBenchWords[reply.why];
     if (reply.part === "fault") trouble.value = photoBenchWords.failed(reply.message);
-    if (reply.part === "read") read.value = reply.read;
+    if (reply.part !== "read") return;
+    read.value = reply.read;
+    // What was said of the crests was said of the reading before.
+    confirmed.value = null;
   });
 }
