@@ -1,10 +1,9 @@
 import type { FactOf } from "../../journal/facts/fact.ts";
-import { sealKinds, surfaces, washerMaterials } from "../../mechanics/joint/port.ts";
 import { choice, measured } from "../sums/sumField.ts";
 import type { Typed } from "../sums/typed.ts";
 import type { RepairActName } from "../words/actWords.ts";
 import { remedyNames } from "../words/remedyWords.ts";
-import { chipsMade, plugCommon, repairFieldWords, warningCommon } from "../words/repairActWords.ts";
+import { chipsMade, repairFieldWords, warningCommon } from "../words/repairActWords.ts";
 import {
   type Act,
   type ActForm,
@@ -22,6 +21,7 @@ import {
 } from "./act.ts";
 import { isMakeDo } from "./asked.ts";
 import { dayField } from "./dayField.ts";
+import { fittedFields, fittedIn, fittedTexts } from "./fittedFields.ts";
 import { portSheetOf, wayIn, waysOpen } from "./methodChoice.ts";
 import { tagAct } from "./tagAct.ts";
 
@@ -84,20 +84,21 @@ function repairedForm(around: Around): ActForm {
   const decision = portSheetOf(around)?.decided?.decision;
   const agreed =
     decision?.is === "chosen" ? decision.option : decision?.is === "refused" ? decision.instead : undefined;
+  const { plug, seal, material, underHead, surface } = fittedFields;
   return actForm(
     "repaired",
     {
       method: choice(...waysOpen(around)),
       lasts: choice("to last", "make-do"),
       until: until.field,
-      plug: { type: "text", common: plugCommon },
-      seal: choice(...sealKinds),
-      material: choice(...washerMaterials),
+      plug,
+      seal,
+      material,
       chips: choice(...chipsMade),
       ...(sealants.length > 0 ? { sealant: choice(...sealants.map(({ sealant }) => sealant)) } : {}),
       sizes: ownWords,
-      underHead: measured("mm", 0.5, "16"),
-      surface: choice(...surfaces),
+      underHead,
+      surface,
       wallLeft: measured("mm", 0.5, "3"),
     },
     repairFieldWords,
@@ -136,19 +137,6 @@ function repaired(it: Typed, around: Around): PlainFact {
   };
 }
 
-/** The plug that is in now with its seal; a plug alone is half of it, and so is a seal. */
-function fittedIn(it: Typed): Readonly<Record<string, unknown>> | null {
-  const [plug, seal] = [it.text("plug"), it.chosen("seal", sealKinds)];
-  if (plug === null && seal === null) return null;
-  it.want("plug", "seal");
-  const further = {
-    underHead: it.reading("underHead"),
-    material: seal === "flat washer" ? it.chosen("material", washerMaterials) : null,
-    surface: it.chosen("surface", surfaces),
-  };
-  return { plug, seal, ...Object.fromEntries(Object.entries(further).filter(([, value]) => value !== null)) };
-}
-
 function repairTexts(fact: FactOf<"RepairMade">): Readonly<Record<string, string>> | null {
   const { chips, leaves } = fact;
   const made = chips === undefined ? "none made" : chipsMade.find((it) => it === chips.how);
@@ -158,11 +146,7 @@ function repairTexts(fact: FactOf<"RepairMade">): Readonly<Record<string, string
     method: fact.method,
     lasts: isMakeDo(fact.method) ? "" : fact.lasting ? "to last" : "make-do",
     until: fact.until ?? "",
-    plug: leaves?.plug ?? "",
-    seal: leaves?.seal ?? "",
-    material: leaves?.material ?? "",
-    surface: leaves?.surface ?? "",
-    underHead: leaves?.underHead ?? "",
+    ...fittedTexts(leaves),
     chips: made,
     sealant: fact.sealant ?? "",
     sizes: fact.sizes ?? "",
