@@ -65,6 +65,8 @@ export const portFacts = [
     enteredBecause: z.optional(words),
     witnessMark: z.optional(yesNo),
     fitted: z.optional(fitted),
+    /** The scale as it stood, the mark across plug and case. */
+    photos: z.optional(photos),
   }),
   /** A second pair of eyes; it torques nothing. */
   fact({ type: type("TorqueChecked"), port: portId, words: z.optional(words) }),

@@ -5,6 +5,7 @@ import { levelsWith } from "../../mechanics/tables/levels.ts";
 import { choice, measured } from "../sums/sumField.ts";
 import { bookHint, portFieldWords } from "../words/actWords.ts";
 import { evidenceWords } from "../words/evidenceWords.ts";
+import { fittedWords } from "../words/repairActWords.ts";
 import {
   type Act,
   type ActForm,
@@ -13,11 +14,14 @@ import {
   answerTo,
   ownWords,
   type PlainFact,
+  photosIn,
+  photosText,
   portOf,
   saidYes,
   startOf,
   yesNo,
 } from "./act.ts";
+import { fittedFields, fittedIn, fittedTexts } from "./fittedFields.ts";
 
 /** A pull: what was set and with which wrench, who pulled, whether it clicked. */
 export const torqueAct: Act = {
@@ -40,6 +44,8 @@ export const torqueAct: Act = {
       pulledBy,
       enteredBecause: pulledBy === around.by ? null : it.text("enteredBecause"),
       witnessMark: answerTo(it, "mark"),
+      fitted: fittedIn(it),
+      photos: photosIn(it),
     };
     return fact;
   },
@@ -65,15 +71,17 @@ function torqueForm({ shop, about, today }: Around): ActForm {
       reached: measured("N·m", 0.1, "30"),
       again: yesNo,
       mark: yesNo,
+      ...fittedFields,
     },
-    { ...portFieldWords, set: { ...portFieldWords.set, ...(hint ? { hint } : {}) } },
+    { ...portFieldWords, ...fittedWords, set: { ...portFieldWords.set, ...(hint ? { hint } : {}) } },
     {
       choiceWords: {
         ...Object.fromEntries(wrenches.map((it) => [it.instrument, wrenchWord(it, shop, today)])),
         ...Object.fromEntries(persons.map(({ person, called }) => [person, called])),
         [noWrench]: "no wrench",
       },
-      folded: ["reached", "again", "mark"],
+      folded: ["reached", "again", "mark", ...Object.keys(fittedFields)],
+      photos: "last",
     },
   );
 }
@@ -108,4 +116,6 @@ const torqueTexts = (fact: FactOf<"PortTorqued">) => ({
   reached: fact.reached ?? "",
   again: saidYes(fact.checkedAgain),
   mark: saidYes(fact.witnessMark),
+  ...fittedTexts(fact.fitted),
+  photos: photosText(fact.photos),
 });

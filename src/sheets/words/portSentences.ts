@@ -37,6 +37,7 @@ export function portSentence(fact: PortFact, names: Names): string {
         fact.enteredBecause,
         fact.witnessMark && "marked",
         fact.fitted?.plug,
+        fact.fitted?.seal,
       ]);
     case "TorqueChecked":
       return list(["looked at by a second pair of eyes", fact.words]);

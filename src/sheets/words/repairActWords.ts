@@ -1,5 +1,14 @@
 import type { FieldWords } from "./fieldWords.ts";
 
+/** The plug that is in now, and its seal. */
+export const fittedWords = {
+  plug: { label: "Plug that is in now" },
+  seal: { label: "Its seal" },
+  material: { label: "Washer of" },
+  surface: { label: "Thread and head are" },
+  underHead: { label: "Plug, under the head" },
+} as const satisfies Readonly<Record<string, FieldWords>>;
+
 /** How what was offered, decided, cut, sealed and marked is asked for. */
 export const repairFieldWords = {
   way1: { label: "First way" },
@@ -32,11 +41,7 @@ export const repairFieldWords = {
   method: { label: "What was done?" },
   lasts: { label: "Does it last?" },
   until: { label: "Looked at again or replaced by", hint: "As 2026-06-01." },
-  plug: { label: "Plug that is in now" },
-  seal: { label: "Its seal" },
-  material: { label: "Washer of" },
-  surface: { label: "Thread and head are" },
-  underHead: { label: "Plug, under the head" },
+  ...fittedWords,
   sizes: { label: "Drill, tap, insert, depth" },
   sealant: { label: "Sealant" },
   chips: { label: "Chips" },

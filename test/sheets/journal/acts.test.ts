@@ -57,6 +57,16 @@ describe("what is tapped and typed becomes the fact that the journal keeps", () 
     });
   });
 
+  test("a torque with the plug and seal that went in, and its photo; a plug without its seal is half of it", () => {
+    const texts = { set: "34", wrench: "none", clicked: "yes", pulledBy: "jory", plug: "a new plug" };
+    const photos = "ab".repeat(32);
+    expect(read("torqued", { ...texts, seal: "flat washer", material: "copper", photos })).toMatchObject({
+      facts: [{ fitted: { plug: "a new plug", seal: "flat washer", material: "copper" }, photos: [photos] }],
+    });
+    const half = read("torqued", texts);
+    expect(half.ok ? [] : half.problems.map(({ field }) => field)).toEqual(["seal"]);
+  });
+
   test("a figure in another unit is kept as it was read", () => {
     expect(read("torqued", { set: "25 lbf·ft", wrench: "none", clicked: "no", pulledBy: "jory" })).toMatchObject({
       facts: [{ set: "25 lbf·ft", wrench: null, clicked: false }],
