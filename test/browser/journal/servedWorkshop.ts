@@ -64,12 +64,24 @@ export async function paired(workshop: ServedWorkshop, context: BrowserContext):
   for (const digit of workshop.code()) await page.getByRole("button", { name: digit, exact: true }).click();
   await page.getByRole("button", { name: "Pair this device" }).click();
   await kept(page, /^✓At the workshop\./);
+  // Where the entries stand is told before what they show.
+  await onWall(page).waitFor();
   return { page, context };
 }
 
 /** Waits until the line about where the entries stand says so. */
 export async function kept(page: Page, says: RegExp): Promise<void> {
   await page.locator(".kept").filter({ hasText: says }).waitFor();
+}
+
+/** What is written of the workshop itself, on the standing sheet. */
+export const onWall = (page: Page) => page.getByRole("region", { name: "Workshop", exact: true });
+
+/** Goes to a job and waits until its page stands there, and not another one's any more. */
+export async function onJob(workshop: ServedWorkshop, page: Page, job: string): Promise<void> {
+  await page.goto(`${workshop.address}#/job/${job}`);
+  await page.locator("#job", { hasText: job }).waitFor();
+  await log(page).first().waitFor();
 }
 
 /** The part of a job's page that is about one port, unit or the machine. */

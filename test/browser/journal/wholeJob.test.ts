@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import type { Locator, Page } from "playwright-core";
+import type { Locator } from "playwright-core";
 import { afterAll, expect, test } from "vitest";
 import { photoBytes } from "../../../src/stores/photoBytes.ts";
 import { photosIn } from "../../../src/stores/photoCopies.ts";
@@ -7,7 +7,7 @@ import { nameOf, phonePhoto } from "../../stores/pictures.ts";
 import { expectLegible } from "../legible.ts";
 import { browser, phone } from "../openedPage.ts";
 import { ran } from "../ran.ts";
-import { form, kept, log, paired, pairedDevice, startedWorkshop, tap, write } from "./servedWorkshop.ts";
+import { form, kept, log, onJob, onWall, paired, pairedDevice, startedWorkshop, tap, write } from "./servedWorkshop.ts";
 
 // One workshop and one telephone in it for all of these: each writes on a job of its own.
 const workshop = await startedWorkshop();
@@ -17,11 +17,6 @@ afterAll(async () => {
   await context.close();
   await workshop.close();
 });
-
-async function onJob(job: string, on: Page = page): Promise<void> {
-  await on.goto(`${workshop.address}#/job/${job}`);
-  await log(on).first().waitFor();
-}
 
 /** Opens the form of an act of a port, unit or machine, from the taps in front or behind. */
 async function open(called: string, act: string): Promise<void> {
@@ -37,7 +32,7 @@ const said = (place = 0) => log(page).nth(place).textContent();
 const width = (it: Locator) => it.evaluate((img) => (img as HTMLImageElement).naturalWidth);
 
 test("a photo taken without a network is kept with what it shows, upright and without where it was taken, and goes over by itself", async () => {
-  await onJob("0412");
+  await onJob(workshop, page, "0412");
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
   await context.setOffline(true);
   await open("Drain", "Photo, what was found");
@@ -60,12 +55,12 @@ test("a photo taken without a network is kept with what it shows, upright and wi
   await expectLegible(page);
   await write(page);
   await kept(page, /Kept on this device; 2 and 1 photo not yet at the workshop/);
-  expect([await said(), await said(1)].join()).toContain("Drain: catch: gritty");
+  await expect.poll(async () => [await said(), await said(1)].join()).toContain("Drain: catch: gritty");
   const small = log(page).nth(1).locator("img").first();
   await log(page).nth(1).locator(".photos").scrollIntoViewIfNeeded();
   await small.waitFor();
   // Lying on its side as the telephone handed it over it is 80 wide.
-  expect(await width(small)).toBe(60);
+  await expect.poll(() => width(small)).toBe(60);
 
   await context.setOffline(false);
   await kept(page, /^✓At the workshop\./);
@@ -76,7 +71,7 @@ test("a photo taken without a network is kept with what it shows, upright and wi
   expect(ran("check", "--data", workshop.folder)).toContain("1 photos.");
 
   const other = await pairedDevice(workshop);
-  await onJob("0412", other.page);
+  await onJob(workshop, other.page, "0412");
   const seen = log(other.page)
     .nth(1)
     .getByRole("button", { name: /^Photo: Drain: found: thread torn/ });
@@ -85,13 +80,13 @@ test("a photo taken without a network is kept with what it shows, upright and wi
   await seen.click();
   const big = other.page.locator("dialog[open]");
   await big.waitFor();
-  expect(await width(big.locator("img"))).toBe(60);
+  await expect.poll(() => width(big.locator("img"))).toBe(60);
   await big.getByRole("button", { name: "Close" }).click();
   await big.waitFor({ state: "detached" });
 });
 
 test("a form that is opened while another one is still written begins with nothing of it, and stays when that is done", async () => {
-  await onJob("0244");
+  await onJob(workshop, page, "0244");
   await open("Small hatchback", "Note");
   await form(page).getByRole("textbox", { name: "In your words" }).fill("she rang again");
   await tap(page, "Who writes?", "Maud Tolbeck");
@@ -126,7 +121,7 @@ async function heldWrites(): Promise<() => Promise<void>> {
 }
 
 test("on a job that has gone its planned look stands in the form already, and two taps write what was found", async () => {
-  await onJob("0244");
+  await onJob(workshop, page, "0244");
   await open("Small hatchback", "Looked again");
   const chosen = form(page).getByRole("group", { name: "Which look?" }).locator("[aria-pressed=true]");
   expect(await chosen.textContent()).toContain("call about Sump drain");
@@ -138,7 +133,7 @@ test("on a job that has gone its planned look stands in the form already, and tw
 });
 
 test("what the owner decides is the next step, and the repair stands on it", async () => {
-  await onJob("0412");
+  await onJob(workshop, page, "0412");
   expect(await page.locator(".job-head .next").textContent()).toContain("wait for the owner's word");
   await page.locator(".job-head .next").getByRole("button", { name: "Write it" }).click();
   await tap(page, "The owner", "chose");
@@ -207,7 +202,7 @@ test("a call begins a job of which nothing says that it may be started; it is an
 
 test("what was bought and what a book says is asked for by its name from then on", async () => {
   await page.goto(`${workshop.address}#/standing`);
-  const wall = page.getByRole("region", { name: "Workshop" });
+  const wall = onWall(page);
   await wall.locator("details.more > summary").click();
   await expectLegible(page);
   await wall.getByRole("button", { name: "Sealant bought" }).click();
@@ -217,7 +212,7 @@ test("what was bought and what a book says is asked for by its name from then on
   await write(page);
   await form(page).waitFor({ state: "detached" });
 
-  await onJob("0412");
+  await onJob(workshop, page, "0412");
   await open("Drain", "Figure from a book");
   await form(page).getByRole("textbox", { name: "Torque" }).fill("31");
   await form(page).getByRole("button", { name: "plate on it" }).click();
@@ -234,7 +229,7 @@ test("what was bought and what a book says is asked for by its name from then on
 
 test("an owner's card is put right at the lift and goes over, and is erased with the ports' history left whole", async () => {
   const cards = () => Number(/(\d+) owners' cards/.exec(ran("check", "--data", workshop.folder))?.[1]);
-  await onJob("0412");
+  await onJob(workshop, page, "0412");
   const [lines, before] = [await log(page).count(), cards()];
   await open("Wood chipper", "Owner");
   await form(page).getByRole("textbox", { name: "Telephone" }).fill("0155 501");
@@ -256,7 +251,7 @@ test("a port is weighed on the bench with what the journal knows of it and writt
   const thread = page.getByRole("textbox", { name: "Thread", exact: true });
   await page.goto(`${workshop.address}#/`);
   await thread.fill("M14x1.25");
-  await onJob("0412");
+  await onJob(workshop, page, "0412");
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
   await context.setOffline(true);
   await page.getByRole("region", { name: "Drain" }).getByRole("button", { name: "Weigh it" }).click();
@@ -273,7 +268,7 @@ test("a port is weighed on the bench with what the journal knows of it and writt
   expect(await thread.inputValue()).toBe("M14x1.25");
   expect(await toJob.count()).toBe(0);
   await context.setOffline(false);
-  await onJob("0412");
+  await onJob(workshop, page, "0412");
   await kept(page, /^✓At the workshop\./);
   const entries = ran("export", "-", "--data", workshop.folder)
     .split("\n")

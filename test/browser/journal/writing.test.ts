@@ -7,6 +7,8 @@ import {
   form,
   kept,
   log,
+  onJob,
+  onWall,
   pairedDevice,
   type ServedWorkshop,
   servedWorkshop,
@@ -19,10 +21,9 @@ import {
 const shared = await startedWorkshop();
 afterAll(shared.close);
 
-async function onJob(workshop: ServedWorkshop, job: string) {
+async function deviceOnJob(workshop: ServedWorkshop, job: string) {
   const device = await pairedDevice(workshop);
-  await device.page.goto(`${workshop.address}#/job/${job}`);
-  await log(device.page).first().waitFor();
+  await onJob(workshop, device.page, job);
   return device;
 }
 
@@ -31,7 +32,7 @@ const first = (page: Page) => log(page).first();
 describe("a shut gate", () => {
   test("says why, keeps what was typed, and no name opens the release of a machine with a plug by hand", async () => {
     const workshop = shared;
-    const { page } = await onJob(workshop, "0413");
+    const { page } = await deviceOnJob(workshop, "0413");
     const before = await log(page).count();
     await at(page, "Family car").getByRole("button", { name: "Released" }).click();
     await form(page).getByRole("textbox", { name: "In your words" }).fill("he waits outside");
@@ -51,7 +52,7 @@ describe("a shut gate", () => {
 
   test("opens by name and reason where it may: both are written in one breath", async () => {
     const workshop = shared;
-    const { page } = await onJob(workshop, "0413");
+    const { page } = await deviceOnJob(workshop, "0413");
     await at(page, "Sump drain").getByRole("button", { name: "Torqued" }).click();
     await form(page).getByRole("textbox", { name: "Set on the wrench" }).fill("34");
     await tap(page, "Which wrench?", /^TW-2/);
@@ -79,7 +80,7 @@ describe("a shut gate", () => {
 describe("what was written is put right, and never taken out", () => {
   test("a correction takes the place of an entry, a withdrawal takes it out of the picture; both stay in the log", async () => {
     const workshop = shared;
-    const { page } = await onJob(workshop, "0412");
+    const { page } = await deviceOnJob(workshop, "0412");
     await page.getByRole("button", { name: "Put an entry right" }).click();
     const torqued = log(page).filter({ hasText: "torqued, set 46 N·m" });
     await torqued.getByRole("button", { name: /^Put right/ }).click();
@@ -108,7 +109,7 @@ describe("what was written is put right, and never taken out", () => {
 
 test("opened again after a dead battery, the same job stands there with the state of the machine on top", async () => {
   const workshop = shared;
-  const { page, context } = await onJob(workshop, "0413");
+  const { page, context } = await deviceOnJob(workshop, "0413");
   await page.close();
   const again = await context.newPage();
   await again.goto(workshop.address);
@@ -118,7 +119,7 @@ test("opened again after a dead battery, the same job stands there with the stat
 
 test("two tabs of one device write one after the other, and each shows what the other wrote", async () => {
   const workshop = shared;
-  const { page, context } = await onJob(workshop, "0413");
+  const { page, context } = await deviceOnJob(workshop, "0413");
   const other = await context.newPage();
   await other.goto(page.url());
   for (const [tab, words] of [
@@ -185,7 +186,7 @@ describe("a PIN", () => {
     await page.goto(`${workshop.address}#/standing`);
     await page.reload();
     await kept(page, /^✓At the workshop\./);
-    await page.getByRole("button", { name: "Open a job", exact: true }).last().click();
+    await onWall(page).getByRole("button", { name: "Open a job", exact: true }).click();
     await tap(page, "Which machine?", "Combine");
     await form(page).getByRole("textbox", { name: "Came for" }).fill("left front hub");
     await write(page);
@@ -230,7 +231,7 @@ describe("pairing", () => {
 
   test("a device that was shut out keeps what it writes, and says that it is not let in", async () => {
     const workshop = await servedWorkshop();
-    const { page } = await onJob(workshop, "0413");
+    const { page } = await deviceOnJob(workshop, "0413");
     const [device] = JSON.parse(ran("pair", "--data", workshop.folder, "--list", "--json")).devices;
     ran("pair", "--data", workshop.folder, "--revoke", device.device);
     await at(page, "Family car").getByRole("button", { name: "Note" }).click();
