@@ -1,13 +1,12 @@
 import { expect, test } from "vitest";
 import { waysComing, waysNotFetched } from "../../src/sheets/words/benchWords.ts";
 import { answered, answerOn, exampleOnBench, exampleSentences, turnsOn, unfolded } from "./benchPage.ts";
-import { openedPage } from "./openedPage.ts";
+import { cutOff, openedPage } from "./openedPage.ts";
 
 test("once it is loaded the bench reckons without a network, to its last part", async () => {
-  const { page, context, asked, complaints } = await exampleOnBench();
-  // What is not needed for the first answer is fetched behind it.
-  await page.waitForTimeout(1000);
-  await context.setOffline(true);
+  const opened = await exampleOnBench({ serviceWorkers: "block" });
+  const { page, asked, complaints } = opened;
+  await cutOff(opened, { page: ["Drawings", "WaysAndPapers"], workers: ["behindAnswer"] });
   const before = asked.length;
   await turnsOn(page).fill("2.5");
   await answered(page, exampleSentences({ turns: "2.5" }));
