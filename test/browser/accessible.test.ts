@@ -14,6 +14,7 @@ describe("axe finds nothing", () => {
       const { page } = await openedPage("/", { colorScheme, viewport });
       for (const route of await routesOf(page)) {
         await page.goto(`${address}#${route}`);
+        await expect.poll(() => page.locator("#main").textContent(), { message: route }).not.toMatch(/One moment/);
         expect(await axeFindings(page), route).toEqual([]);
       }
       const example = await exampleOnBench({ colorScheme, viewport });

@@ -92,24 +92,35 @@ describe("what is typed", () => {
 
 test("paper has the picture of the answer that stands, also where it is out of view", async () => {
   const { page } = await exampleOnBench({ viewport: { width: 1280, height: 500 } });
-  const odds = page.locator(".odds .sheet");
-  await page.getByRole("button", { name: "Answer", exact: true }).click();
+  const [section, odds] = [page.locator(".pictures .sheet").first(), page.locator(".odds .sheet")];
+  // No tap leads there: it would follow what is drawn on the way.
+  await page.locator(".answer .drawn").evaluate((it) => it.scrollIntoView());
   await odds.scrollIntoViewIfNeeded();
   await odds.locator("svg").waitFor();
   // The section stays in view, the odds below it do not.
-  await page
-    .locator(".pictures .sheet")
-    .first()
-    .evaluate((it) => scrollBy(0, it.getBoundingClientRect().top - 400));
-  await page.waitForTimeout(300);
-  const before = await odds.innerHTML();
+  await section.evaluate((it) => scrollBy(0, it.getBoundingClientRect().top - 400));
+  await outOfView(odds);
+  const [drawn, before] = [await section.innerHTML(), await odds.innerHTML()];
   const more = page.getByRole("button", { name: "Turns, catch to seat: 0.25 more" });
   for (let step = 0; step < 4; step++) await more.dispatchEvent("click");
   await answered(page, exampleSentences({ turns: "4.5" }));
+  await expect.poll(() => section.innerHTML()).not.toBe(drawn);
   expect(await odds.innerHTML()).toBe(before);
   await page.pdf();
   expect(await odds.innerHTML()).not.toBe(before);
 });
+
+/** Waits until the page knows that a picture is out of view: what watches it there began before this, and is told before it. */
+const outOfView = (picture: Locator): Promise<void> =>
+  picture.evaluate(
+    (frame) =>
+      new Promise<void>((heard) => {
+        const watcher = new IntersectionObserver((entries) => !entries.at(-1)?.isIntersecting && heard(), {
+          rootMargin: "25%",
+        });
+        watcher.observe(frame);
+      }),
+  );
 
 test("an empty bench gives no figure and says what it waits for", async () => {
   const { page } = await openedPage("/");
@@ -121,8 +132,11 @@ test("an empty bench gives no figure and says what it waits for", async () => {
 test("what is on the bench is there again after the page was closed", async () => {
   const { page, context } = await openedPage("/");
   await turnsOn(page).fill("2 1/2");
+  const at = page.url();
+  // It hears that it is left as it would by being closed, but a browser gives half a second to one that is closed.
+  await page.goto("about:blank");
   await page.close();
   const again = await context.newPage();
-  await again.goto(page.url(), { waitUntil: "networkidle" });
-  expect(await turnsOn(again).inputValue()).toBe("2 1/2");
+  await again.goto(at);
+  await expect.poll(() => turnsOn(again).inputValue()).toBe("2 1/2");
 });

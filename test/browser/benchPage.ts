@@ -1,4 +1,5 @@
 import type { BrowserContextOptions, Locator, Page } from "playwright-core";
+import { expect } from "vitest";
 import { weigh } from "../../src/mechanics/remedies/weigh.ts";
 import { answerFirst } from "../../src/sheets/answer/answerFirst.ts";
 import { readCase } from "../../src/sheets/caseForm/caseDocument.ts";
@@ -51,18 +52,10 @@ export function exampleSentences(left: Readings = {}, ring: Readings = {}): read
   return answerFirst(weigh(read.given));
 }
 
-/** Waits until the answer on the page is these very sentences. @throws what stands there instead. */
+/** Waits until the answer on the page is these very sentences. */
 export async function answered(page: Page, sentences: readonly string[]): Promise<void> {
-  const wanted = sentences.join("\n");
-  const stands = (): Promise<string> => answerOn(page).locator(".sentences p").allTextContents().then(joined);
-  for (let waited = 0; waited < 100; waited++) {
-    if ((await stands()) === wanted) return;
-    await page.waitForTimeout(100);
-  }
-  throw new Error(`wanted: ${wanted}\nstands: ${await stands()}`);
+  await expect.poll(() => answerOn(page).locator(".sentences p").allTextContents()).toEqual(sentences);
 }
-
-const joined = (lines: readonly string[]): string => lines.join("\n");
 
 /** The part of the page where the answer stands. */
 export const answerOn = (page: Page): Locator => page.getByRole("region", { name: "Answer" });

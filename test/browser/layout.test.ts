@@ -27,8 +27,7 @@ describe.each([
     const before = await letterHeight(page);
     const session = await context.newCDPSession(page);
     await session.send("Page.setFontSizes", { fontSizes: { standard: 32, fixed: 26 } });
-    await page.waitForTimeout(300);
-    expect(await letterHeight(page)).toBeCloseTo(2 * before, 0);
+    await expect.poll(() => letterHeight(page)).toBeCloseTo(2 * before, 0);
     expect(await sideways(page)).toEqual([]);
   });
 

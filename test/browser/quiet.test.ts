@@ -35,5 +35,5 @@ test("the policy is in force: what the page must not do is refused and complaine
     return { inline: "inline" in window, elsewhere, evaluated };
   });
   expect(told).toEqual({ inline: false, elsewhere: "refused", evaluated: "refused" });
-  expect(complaints.join("\n")).toMatch(/Content Security Policy/);
+  await expect.poll(() => complaints.join("\n")).toMatch(/Content Security Policy/);
 });
