@@ -3,6 +3,7 @@ import {
   boreRead,
   gapsRead,
   hexagonsRead,
+  holeTaperRead,
   leafRead,
   MOST_COUNTED,
   ordinaryWear,
@@ -25,6 +26,7 @@ export type ThreadOptions = {
   readonly bore?: string;
   readonly travel?: string;
   readonly taper?: string;
+  readonly narrows?: string;
   readonly meshes?: string;
   readonly hexagon?: string;
   readonly sister?: string;
@@ -53,7 +55,8 @@ export function threadEvidence(
     ...gauge.map((it) => pitchGauge(it, field)),
     ...each(options.bore, (it) => boreRead(length(field("bore"), "D_1", "18.4 mm", it))),
     ...each(options.travel, (it) => travelInTurns(it, field)),
-    ...each(options.taper, (it) => taperOver(it, field)),
+    ...each(options.taper, (it) => taperRead(...changeOver("taper", it, field))),
+    ...each(options.narrows, (it) => holeTaperRead(...changeOver("narrows", it, field))),
     ...each(options.meshes, (it) => meshFelt(it, field("meshes"))),
   ];
   const flats = each(hexagon ?? sister, () => hexagons(hexagon, sister, field));
@@ -66,7 +69,7 @@ export function threadEvidence(
   return [first, ...more, ...flats];
 }
 
-const others = ["gaps", "gauge", "bore", "travel", "taper"] as const;
+const others = ["gaps", "gauge", "bore", "travel", "taper", "narrows"] as const;
 
 const each = <A, B>(given: A | undefined, read: (it: A) => B): readonly B[] =>
   given === undefined ? [] : [read(given)];
@@ -101,12 +104,12 @@ function travelInTurns(text: string, field: FieldOf): ThreadEvidence {
   return travelRead(turns, length(field("travel"), "L", example, along));
 }
 
-/** "0.6 mm in 10 mm": how much the diameter grows over a length. */
-function taperOver(text: string, field: FieldOf): ThreadEvidence {
+/** "0.6 mm in 10 mm": how much the diameter of the plug grows over a length, or that of the hole falls over a depth. */
+function changeOver(name: "taper" | "narrows", text: string, field: FieldOf) {
   const example = "0.6 mm in 10 mm";
-  const [change, over] = inTwo(field("taper"), text, example);
-  const grown = { length: quantityOption(field("taper"), "dd", "length", example, change), id: field("taper") };
-  return taperRead(grown, length(field("taper"), "l", example, over));
+  const [change, over] = inTwo(field(name), text, example);
+  const changed = { length: quantityOption(field(name), "dd", "length", example, change), id: field(name) };
+  return [changed, length(field(name), "l", example, over)] as const;
 }
 
 /** "1.5 mm", "18/in", "not 1.25 mm": a leaf of the gauge that seats without light, or does not. */

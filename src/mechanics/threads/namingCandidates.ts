@@ -10,7 +10,7 @@ import { metricThreadFromText } from "./metricText.ts";
 import { metricThread } from "./metricThread.ts";
 import { metricPrior, pipePrior, unifiedPrior } from "./namingPriors.ts";
 import { nptThread } from "./nptThread.ts";
-import { gaugePlane, gLimits } from "./pipeLimits.ts";
+import { gaugePlane, gLimits, parallelHole } from "./pipeLimits.ts";
 import { pipeThreadFromText } from "./pipeText.ts";
 import { PIPE_TAPER, type PipeThread, parallelPipeThread, taperPipeThread } from "./pipeThread.ts";
 import type { HoleClass, PlugClass } from "./toleranceClass.ts";
@@ -21,12 +21,13 @@ import { unifiedThread } from "./unifiedThread.ts";
 /** A thread that an unknown one may be, by what can be measured of it. Ranges are low and high, mm. */
 export type CandidateThread = {
   readonly designation: string;
-  readonly family: "metric" | "unified" | "G" | "R" | "NPT";
+  readonly family: "metric" | "unified" | "G" | "R" | "Rp" | "NPT";
   /** How likely it is before anything is measured, against the others. */
   readonly weight: number;
   readonly P_mm: number;
-  /** Growth of diameter along the thread: 0 or 1/16. */
+  /** Growth of diameter along the thread of the plug and of the hole: 0 or 1/16. */
   readonly taper: number;
+  readonly holeTaper: number;
   /** Over the middle threads of a sound plug. */
   readonly outside_mm: Range;
   /** Pitch diameter of the plug, of a taper one at its small end. */
@@ -47,22 +48,32 @@ export function namingCandidates(): readonly CandidateThread[] {
   return known;
 }
 
+/**
+ * Those, and what only a hole may be: Rp, the parallel hole of ISO 7-1. No plug has that thread: the one that closes it is an R, so
+ * that nothing read of a plug tells the two from each other.
+ */
+export function candidatesOfHole(): readonly CandidateThread[] {
+  withHoles ??= [...namingCandidates(), ...parallelHoles()];
+  return withHoles;
+}
+
 /** The candidate of that designation. @throws RangeError if there is none: put texts through `knownDesignation` first. */
 export function candidateNamed(designation: string): CandidateThread {
-  byName ??= new Map(namingCandidates().map((it) => [it.designation, it]));
+  byName ??= new Map(candidatesOfHole().map((it) => [it.designation, it]));
   const found = byName.get(designation);
   if (!found) throw new RangeError(`${designation} is not among the threads that are looked for`);
   return found;
 }
 
-/** The designation of the candidate that `text` names in any accepted spelling, or null. Rc and Rp go with R. */
+/** The designation of the candidate that `text` names in any accepted spelling, or null. Rc goes with R. */
 export function knownDesignation(text: string): string | null {
   const reads = [metricThreadFromText(text), unifiedThreadFromText(text), pipeThreadFromText(text)];
-  const designation = reads.find((it) => it.ok)?.thread.designation.replace(/^R[cp] /, "R ");
-  return namingCandidates().find((it) => it.designation === designation)?.designation ?? null;
+  const designation = reads.find((it) => it.ok)?.thread.designation.replace(/^Rc /, "R ");
+  return candidatesOfHole().find((it) => it.designation === designation)?.designation ?? null;
 }
 
 let known: readonly CandidateThread[] | undefined;
+let withHoles: readonly CandidateThread[] | undefined;
 let byName: ReadonlyMap<string, CandidateThread> | undefined;
 
 const class6g: PlugClass = {
@@ -111,6 +122,26 @@ const pipes = (): CandidateThread[] => [
   }),
 ];
 
+/** The sizes and limits of an Rp hole, with the R plug that closes it. */
+const parallelHoles = (): CandidateThread[] =>
+  taperPipeSizes.map((size) => {
+    const { designation, ...thread } = taperPipeThread("Rp", size);
+    const { D1_min, D1_max, D2_min, D2_max } = parallelHole(thread);
+    const plug = namingCandidates().find((it) => it.designation === `R ${size.size}`);
+    if (!plug) throw new RangeError(`no R plug for ${designation}`);
+    return {
+      ...plug,
+      designation,
+      family: "Rp",
+      weight: pipePrior("Rp", size.size),
+      holeTaper: 0,
+      bore_mm: rangeOf(D1_min, D1_max),
+      holePitch_mm: rangeOf(D2_min, D2_max),
+    };
+  });
+
+const rangeOf = (low: Quantity, high: Quantity): Range => [valueIn(mm, low), valueIn(mm, high)];
+
 /** Turns of wrench make-up that a taper plug has beyond its gauge plane; judgement from 2.5 to 3.25. */
 const MAKE_UP_TURNS = 2.75;
 
@@ -120,17 +151,17 @@ function parallel(
   weight: number,
   size: PlugLimits & HoleLimits,
 ): CandidateThread {
-  const range = (low: Quantity, high: Quantity): Range => [valueIn(mm, low), valueIn(mm, high)];
   return {
     designation,
     family,
     weight,
     P_mm: valueIn(mm, P),
     taper: 0,
-    outside_mm: range(size.d_min, size.d_max),
-    plugPitch_mm: range(size.d2_min, size.d2_max),
-    bore_mm: range(size.D1_min, size.D1_max),
-    holePitch_mm: range(size.D2_min, size.D2_max),
+    holeTaper: 0,
+    outside_mm: rangeOf(size.d_min, size.d_max),
+    plugPitch_mm: rangeOf(size.d2_min, size.d2_max),
+    bore_mm: rangeOf(size.D1_min, size.D1_max),
+    holePitch_mm: rangeOf(size.D2_min, size.D2_max),
   };
 }
 
@@ -147,6 +178,7 @@ function tapered(family: "R" | "NPT", thread: PipeThread, weight: number, outsid
     weight,
     P_mm,
     taper: PIPE_TAPER,
+    holeTaper: PIPE_TAPER,
     outside_mm,
     plugPitch_mm: [
       d2_mm - PIPE_TAPER * valueIn(mm, plane.length_max),

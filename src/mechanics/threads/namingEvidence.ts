@@ -16,6 +16,8 @@ export type ThreadEvidence =
   | { readonly type: "travel"; readonly turns: number; readonly length: Quantity }
   /** How much the outside diameter grows over a length along the plug. */
   | { readonly type: "taper"; readonly change: Quantity; readonly over: Quantity }
+  /** How much the hole narrows over a depth, from its mouth inward. */
+  | { readonly type: "hole taper"; readonly change: Quantity; readonly over: Quantity }
   | MeshEvidence
   /** Across the flats of this plug and of its sister in a sound port. */
   | { readonly type: "hexagon"; readonly plug: Quantity; readonly sister: Quantity };
@@ -32,6 +34,10 @@ export type MeshEvidence = {
   readonly turns: number;
   readonly felt: "tight" | "free";
 };
+
+/** Whether a piece of evidence was read of the hole, and not of a plug alone. */
+export const isOfHole = (it: ThreadEvidence): boolean =>
+  it.type === "bore" || it.type === "hole taper" || (it.type === "mesh" && it.unknown === "hole");
 
 /** Standard uncertainties of readings at the lift, mm; the judgement of the trade, for the caller to pass. */
 export const readingUncertainty_mm = {

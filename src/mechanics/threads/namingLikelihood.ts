@@ -48,7 +48,11 @@ export function explained(evidence: ThreadEvidence, thread: CandidateThread): Ex
     }
     case "taper": {
       const [x, sd] = read(evidence.change, alongThread_mm);
-      return mixed(normalDensityAt(x, growth(evidence.over, thread), sd), 0, 1 / ANY_CHANGE_mm);
+      return mixed(normalDensityAt(x, growth(evidence.over, thread.taper), sd), 0, 1 / ANY_CHANGE_mm);
+    }
+    case "hole taper": {
+      const [x, sd] = read(evidence.change, alongThread_mm);
+      return mixed(normalDensityAt(x, growth(evidence.over, thread.holeTaper), sd), 0, 1 / ANY_CHANGE_mm);
     }
     case "mesh":
       return { crestsCounted: 0, ...meshLikelihood(evidence, thread) };
@@ -84,7 +88,9 @@ export function expectedReading(
     case "pitch gauge":
       return single(evidence.leaf, thread.P_mm);
     case "taper":
-      return single(evidence.change, growth(evidence.over, thread));
+      return single(evidence.change, growth(evidence.over, thread.taper));
+    case "hole taper":
+      return single(evidence.change, growth(evidence.over, thread.holeTaper));
     case "mesh":
     case "hexagon":
       return null;
@@ -112,7 +118,7 @@ const leafFit = formula(
 const lengthOf = (N: number, { P_mm }: CandidateThread): number =>
   (along.over({ N, P: P_mm / 1000 })[0] as number) * 1000;
 
-const growth = (over: Quantity, { taper }: CandidateThread): number =>
+const growth = (over: Quantity, taper: number): number =>
   (taperChange.over({ t: taper, l: over.value })[0] as number) * 1000;
 
 function leafSeats(leaf_mm: number, { P_mm }: CandidateThread): number {

@@ -1,6 +1,12 @@
 import { formula } from "../quantity/formula.ts";
 import { deg, mm, one, turn } from "../quantity/unit.ts";
-import { type CandidateThread, candidateNamed, namingCandidates, type Range } from "./namingCandidates.ts";
+import {
+  type CandidateThread,
+  candidateNamed,
+  candidatesOfHole,
+  namingCandidates,
+  type Range,
+} from "./namingCandidates.ts";
 import { aboveInRange, readingOfRange } from "./namingDensity.ts";
 import { type MeshEvidence, namingJudgement } from "./namingEvidence.ts";
 
@@ -57,7 +63,7 @@ function byPitch(c_mm: number, plug: CandidateThread, hole: CandidateThread): nu
 }
 
 function byTaper(c_mm: number, plug: CandidateThread, hole: CandidateThread): number {
-  const t = Math.max(plug.taper, hole.taper);
+  const t = Math.max(plug.taper, hole.holeTaper);
   if (t === 0) return FREE_TURNS;
   return Math.max(0, taperSum.over({ c: c_mm / 1000, t, P: plug.P_mm / 1000 })[0] as number);
 }
@@ -71,7 +77,7 @@ function inKnown(evidence: MeshEvidence, thread: CandidateThread, known: string)
 function inFoundHole(evidence: MeshEvidence, thread: CandidateThread): number {
   const own = turned(evidence, bindTurns(thread, thread));
   let [sum, weights] = [0, 0];
-  for (const other of namingCandidates()) {
+  for (const other of evidence.unknown === "plug" ? candidatesOfHole() : namingCandidates()) {
     if (other === thread || !areOneSize(thread, other)) continue;
     const turns = pair(evidence, thread, other);
     if (!turns) continue;

@@ -32,12 +32,13 @@ export function unifiedPrior({ designation, series }: UnifiedSize): number {
 }
 
 /** Weight of a pipe size. Sizes over 1 and the odd ones between are rare on plugs. */
-export function pipePrior(type: "G" | "R" | "NPT", size: string): number {
+export function pipePrior(type: "G" | "R" | "Rp" | "NPT", size: string): number {
   const common = commonPipeSizes.includes(size);
   switch (type) {
     case "G":
       return common ? 8 : 1;
     case "R":
+    case "Rp":
       return common ? 1 : 0.2;
     case "NPT":
       return common ? 2 : 0.4;

@@ -50,6 +50,19 @@ export const taperRead = (change: Measured, over: Measured): ThreadEvidence => (
   over: known("l", over, "rule, any length"),
 });
 
+/** How much the hole narrows over a depth: two readings of inside jaws, each with its own error. */
+export const holeTaperRead = (change: Measured, over: Measured): ThreadEvidence => ({
+  type: "hole taper",
+  change: reading(
+    "dD",
+    normal(valueIn(mm, change.length), Math.SQRT2 * readingUncertainty_mm["inside jaws, bore"]),
+    mm,
+    change.id,
+    "two readings of inside jaws",
+  ),
+  over: known("l", over, "rule, any length"),
+});
+
 /** A leaf of the pitch gauge that seats without light, or does not. */
 export const leafRead = (leaf: Quantity, seats: boolean): ThreadEvidence => ({ type: "pitch gauge", leaf, seats });
 

@@ -17,6 +17,7 @@ export type SeparatingMeasurement = {
   | { readonly type: "spin a known plug"; readonly known: string; readonly freeTurns: number }
   | { readonly type: "pitch gauge"; readonly leaves_mm: readonly [number, number] }
   | { readonly type: "bore" }
+  | { readonly type: "two bores"; readonly apart_mm: number }
 );
 
 /**
@@ -49,6 +50,7 @@ const ways = [
   { type: "mesh", way: spin },
   { type: "pitch gauge", way: pitchGauge },
   { type: "bore", way: bore },
+  { type: "hole taper", way: twoBores },
 ] as const;
 
 /** Chances of naming the wrong one: at the odds we ask for, and where measuring would be no use. */
@@ -103,6 +105,13 @@ function bore(a: CandidateThread, b: CandidateThread) {
     wearUpTo: wear,
   }));
   return { type: "bore", wrong } as const;
+}
+
+function twoBores(a: CandidateThread, b: CandidateThread) {
+  const over = exact("l", APART_mm, mm);
+  const u_mm = Math.SQRT2 * readingUncertainty_mm["inside jaws, bore"];
+  const wrong = overlap(a, b, [-1.2, 1.8], 0.02, (x) => ({ type: "hole taper", change: read(x, u_mm), over }));
+  return { type: "two bores", apart_mm: APART_mm, wrong } as const;
 }
 
 /** The leaves of both pitches are tried; each sits or does not. */

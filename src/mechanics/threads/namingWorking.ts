@@ -15,6 +15,8 @@ export function pitchRead(evidence: ThreadEvidence): Quantity | null {
 export function lengthExpected(evidence: ThreadEvidence, { thread }: ThreadCandidate): Quantity | null {
   const source = `nominal, ${thread.designation}`;
   if (evidence.type === "taper") return taperChange({ t: exact("t", thread.taper, one, source), l: evidence.over });
+  if (evidence.type === "hole taper")
+    return taperChange({ t: exact("t", thread.holeTaper, one, source), l: evidence.over });
   const counted = countedLength(evidence);
   return counted && along({ N: counted.N, P: exact("P", thread.P_mm, mm, source) });
 }
@@ -50,6 +52,7 @@ function countedLength(evidence: ThreadEvidence): { readonly N: Quantity; readon
     case "pitch":
     case "bore":
     case "taper":
+    case "hole taper":
     case "mesh":
     case "hexagon":
       return null;

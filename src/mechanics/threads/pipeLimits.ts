@@ -72,8 +72,8 @@ export function gaugePlane(thread: PipeThread): GaugePlane | null {
   }
 }
 
-/** An Rp hole may be off either way by what its gauge plane may be off on a taper. */
-function parallelHole({ d_2, D_1, P }: TaperPipeThread): HoleLimits {
+/** Limits of size of an Rp hole: it may be off either way by what its gauge plane may be off on a taper. */
+export function parallelHole({ d_2, D_1, P }: Pick<TaperPipeThread, "d_2" | "D_1" | "P">): HoleLimits {
   const T = parallelTolerance({ P });
   return {
     D1_min: lessBy({ D: D_1, T }),

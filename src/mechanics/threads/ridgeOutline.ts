@@ -22,6 +22,7 @@ function halfRidge(family: CandidateThread["family"]): readonly OutlinePoint[] {
       return flatRidge(NPT_HEIGHT, value(nptHalfCrest.over({ H: SHARP_HEIGHT, h: NPT_HEIGHT, alpha: FLANK_60 })));
     case "G":
     case "R":
+    case "Rp":
       return roundRidge();
     default:
       return family satisfies never;

@@ -1,7 +1,7 @@
 import { valueIn } from "../quantity/quantity.ts";
 import { mm } from "../quantity/unit.ts";
-import { type CandidateThread, namingCandidates, type Range } from "./namingCandidates.ts";
-import { namingJudgement, type ThreadEvidence } from "./namingEvidence.ts";
+import { type CandidateThread, candidatesOfHole, namingCandidates, type Range } from "./namingCandidates.ts";
+import { isOfHole, namingJudgement, type ThreadEvidence } from "./namingEvidence.ts";
 import { type Explained, expectedReading, explained } from "./namingLikelihood.ts";
 import { type SeparatingMeasurement, separatingMeasurement } from "./namingSeparate.ts";
 
@@ -40,11 +40,13 @@ export type EvidencePiece = {
 
 /**
  * The threads that the evidence may come from, ranked by probability: Bayes' rule over weights of how common a thread is
- * (judgement) and independent readings, each of which may be a blunder. The order of the evidence does not matter.
+ * (judgement) and independent readings, each of which may be a blunder. The order of the evidence does not matter. An Rp hole is
+ * looked for where something was read of the hole.
  */
 export function threadCandidates(evidence: readonly [ThreadEvidence, ...ThreadEvidence[]]): ThreadNaming {
   const foreign = evidence.some(isForeign);
-  const weighed = namingCandidates().map((thread) => weigh(thread, evidence, foreign));
+  const lookedFor = evidence.some(isOfHole) ? candidatesOfHole() : namingCandidates();
+  const weighed = lookedFor.map((thread) => weigh(thread, evidence, foreign));
   const greatest = Math.max(...weighed.map(({ log }) => log));
   const total = weighed.reduce((sum, { log }) => sum + Math.exp(log - greatest), 0);
   const ranked = weighed

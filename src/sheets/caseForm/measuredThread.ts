@@ -16,6 +16,7 @@ export const measuredThread = z.strictObject(
     bore: z.optional(text('the mouth of the hole, as "18.4 mm"')),
     travel: z.optional(text('as "5 turns in 7.6 mm"')),
     taper: z.optional(text('growth of the diameter over a length, as "0.0 mm in 10 mm"')),
+    narrows: z.optional(text('how much the hole narrows over a depth, as "0.0 mm in 10 mm"')),
     meshes: z.optional(text('as "two turns, then tight"')),
     hexagon: z.optional(text('across the flats of this plug, as "27 mm"')),
     sister: z.optional(text('across the flats of the plug in the sound port, as "24 mm"')),

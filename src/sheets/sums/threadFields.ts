@@ -17,6 +17,8 @@ export const threadFields = {
   travel: measured("mm", 0.5, "7.5"),
   grown: { type: "number", unit: "mm", step: 0.05, start: "0", from: "nothing" },
   grownOver: measured("mm", 1, "10"),
+  narrows: { type: "number", unit: "mm", step: 0.05, start: "0", from: "nothing" },
+  narrowsOver: measured("mm", 1, "10"),
   turned: choice("plug", "known"),
   felt: choice("tight", "free"),
   meshTurns: measured("", 0.5, "2"),

@@ -8,6 +8,7 @@ import {
   boreRead,
   gapsRead,
   hexagonsRead,
+  holeTaperRead,
   leafRead,
   MOST_COUNTED,
   ordinaryWear,
@@ -78,6 +79,7 @@ const fieldOf: Readonly<Record<SeparatingMeasurement["type"], ThreadField>> = {
   "spin a known plug": "turned",
   "pitch gauge": "seats",
   bore: "bore",
+  "two bores": "narrows",
 };
 
 /** Every reading that is whole; of those that take two, the one that is still wanted is noted. */
@@ -89,6 +91,7 @@ function evidenceOf(it: Typed): readonly ThreadEvidence[] {
   const [outside, along, bore] = [length("outside", "d"), length("along", "l"), length("bore", "D_1")];
   const [gaps, turns] = [gapsCounted(it), turnsOf(it)];
   const [travel, grown, over] = [length("travel", "l"), length("grown", "dd"), length("grownOver", "l")];
+  const [narrows, depth] = [length("narrows", "dD"), length("narrowsOver", "l")];
   const [hexagon, sister] = [length("hexagon", "s"), length("sister", "s")];
   const [seats, seatsNot, mesh] = [leaf(it, "seats"), leaf(it, "seatsNot"), meshFelt(it)];
   const [pitch, spread] = [length("photoPitch", "P"), length("photoSpread", "U")];
@@ -96,6 +99,7 @@ function evidenceOf(it: Typed): readonly ThreadEvidence[] {
   both(it, "gaps", "along");
   both(it, "turns", "travel");
   both(it, "grown", "grownOver");
+  both(it, "narrows", "narrowsOver");
   both(it, "hexagon", "sister");
   return [
     outside && outsideRead(outside, it.text("crests") === "worn", ordinaryWear),
@@ -106,6 +110,7 @@ function evidenceOf(it: Typed): readonly ThreadEvidence[] {
     bore && boreRead(bore),
     turns && travel && travelRead(turns, travel),
     grown && over && taperRead(grown, over),
+    narrows && depth && holeTaperRead(narrows, depth),
     mesh,
     hexagon && sister && hexagonsRead(hexagon, sister),
   ].filter((piece) => piece != null && piece !== 0);

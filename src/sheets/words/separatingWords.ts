@@ -27,6 +27,8 @@ function how(by: SeparatingMeasurement): string {
       return `Lay in the leaves ${by.leaves_mm.map(leafMarked).join(" and ")}, which one sits without light`;
     case "bore":
       return "Inside jaws at the mouth of the hole, the narrowest reading";
+    case "two bores":
+      return `Inside jaws past the first turn of the hole and ${by.apart_mm} mm deeper, the same or ${(by.apart_mm / 16).toFixed(1)} mm less`;
     default:
       return by satisfies never;
   }

@@ -17,6 +17,8 @@ export const threadFieldWords = {
   travel: { label: "It goes in by" },
   grown: { label: "Diameter grows by", hint: "Two caliper readings along the plug; 0 where it is the same." },
   grownOver: { label: "Over a length of" },
+  narrows: { label: "Hole narrows by", hint: "Inside jaws past its first turn and deeper; 0 where it is the same." },
+  narrowsOver: { label: "Over a depth of" },
   turned: { label: "What was turned in by hand?" },
   felt: { label: "It goes", hint: "Stop where it binds: force tells nothing more." },
   meshTurns: { label: "After so many turns", hint: "From the first catch." },

@@ -1,5 +1,6 @@
 import { type Quantity, standardUncertainty, valueIn } from "../../mechanics/quantity/quantity.ts";
 import { mm } from "../../mechanics/quantity/unit.ts";
+import type { Range } from "../../mechanics/threads/namingCandidates.ts";
 import type { ThreadEvidence } from "../../mechanics/threads/namingEvidence.ts";
 import { pitchRead } from "../../mechanics/threads/namingWorking.ts";
 import type { NamingWarning, ThreadCandidate, ThreadNaming } from "../../mechanics/threads/threadName.ts";
@@ -93,7 +94,7 @@ export function pitchSentences(evidence: readonly ThreadEvidence[]): readonly st
 
 /** Where its crest would lie on the rule, what it measures outside, and what of the readings does not fit it. */
 export function candidateReasons({ thread, pieces }: ThreadCandidate, evidence: readonly ThreadEvidence[]): string {
-  const { P_mm, outside_mm } = thread;
+  const { P_mm, outside_mm, bore_mm, family } = thread;
   const counted = evidence.find((it) => it.type === "gaps");
   const gaps = counted?.count ?? ORDINARY_GAPS;
   const odd = pieces.flatMap(({ type, explainedBy }) =>
@@ -103,10 +104,14 @@ export function candidateReasons({ thread, pieces }: ThreadCandidate, evidence: 
   );
   return [
     `${gaps === 1 ? "1 gap reaches" : `${gaps} gaps reach`} ${(gaps * P_mm).toFixed(1)} mm`,
-    `outside ${outside_mm[0].toFixed(2)} to ${outside_mm[1].toFixed(2)} mm`,
+    `outside ${span(outside_mm)} mm`,
+    ...(evidence.some(({ type }) => type === "bore") ? [`hole ${span(bore_mm)} mm`] : []),
+    ...(family === "Rp" ? ["a parallel hole, closed by an R plug"] : []),
     ...(odd.length > 0 ? [`does not fit: ${odd.join("; ")}`] : []),
   ].join(", ");
 }
+
+const span = ([low, high]: Range): string => `${low.toFixed(2)} to ${high.toFixed(2)}`;
 
 const readingNames: Readonly<Record<ThreadEvidence["type"], string>> = {
   "outside diameter": "outside",
@@ -116,6 +121,7 @@ const readingNames: Readonly<Record<ThreadEvidence["type"], string>> = {
   bore: "bore",
   travel: "travel",
   taper: "taper",
+  "hole taper": "taper of the hole",
   mesh: "how it turned",
   hexagon: "hexagon",
 };

@@ -137,6 +137,13 @@ describe("each reading speaks", () => {
     expect(worn.candidates[0]?.designation).toBe("M22x1.5");
   });
 
+  test("a hole that is the same deeper in is parallel, Rp for an R plug; one that narrows is taper", () => {
+    const hole = '--outside "20.7 mm" --gaps "8 in 14.5 mm" --taper "0.6 mm in 10 mm" --bore "18.6 mm"';
+    expect(answer(`${hole} --narrows "0.0 mm in 10 mm"`).candidates[0].designation).toBe("Rp 1/2");
+    expect(answer(`${hole} --narrows "0.6 mm in 10 mm"`).candidates[0].designation).toBe("R 1/2");
+    expect(answer(hole).separateBy).toMatch(/^Inside jaws past the first turn of the hole and 10 mm deeper/);
+  });
+
   test("both ends the same, G 1/2; 0.6 mm more in 10 mm, a taper thread", () => {
     const plug = '--outside "20.85 mm" --worn --gaps "10 in 18.2 mm"';
     expect(answer(`${plug} --taper "0.0 mm in 10 mm"`).candidates[0].designation).toBe("G 1/2");

@@ -49,7 +49,7 @@ function mistakeIn(options: ThreadOptions): string {
 
 describe("a mistake names the option, what was given and what is accepted", () => {
   test.each<[ThreadOptions, RegExp]>([
-    [{}, /^--outside: given nothing; accepted: it, --gaps, --gauge, --bore, --travel, --taper or --meshes/],
+    [{}, /^--outside: given nothing; accepted: it, --gaps, --gauge, --bore, --travel, --taper, --narrows or --meshes/],
     [{ hexagon: "27 mm", sister: "24 mm" }, /^--outside: given nothing/],
     [{ outside: "19.9" }, /^--outside: given "19\.9"; accepted: a number with its unit, as "19\.9 mm"/],
     [{ outside: "" }, /^--outside: given ""/],
@@ -66,6 +66,7 @@ describe("a mistake names the option, what was given and what is accepted", () =
     [{ gaps: "900 in 12.1 mm" }, /^--gaps: given "900 in 12\.1 mm"/],
     [{ bore: "wide" }, /^--bore: given "wide"/],
     [{ travel: "no turns in 7.6 mm" }, /^--travel: given "no turns in 7\.6 mm"; accepted: up to 60 turns/],
+    [{ narrows: "0.6 mm" }, /^--narrows: given "0\.6 mm"; accepted: "0\.6 mm in 10 mm"/],
     [{ taper: "0.6 mm" }, /^--taper: given "0\.6 mm"; accepted: "0\.6 mm in 10 mm"/],
     [{ taper: "0.6 mm in 0 mm" }, /^--taper: given "0 mm"; accepted: more than nothing/],
     [{ gauge: ["fine"] }, /^--gauge: given "fine"; accepted: "1\.5 mm" or "18\/in" .*"not 1\.25 mm"/],

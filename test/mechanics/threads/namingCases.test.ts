@@ -127,6 +127,71 @@ describe("a worn plug of 20.85 mm with ten gaps over 18.2 mm", () => {
   });
 });
 
+describe("an Rp hole, parallel and closed by a taper R plug", () => {
+  const bore = (x_mm: number): ThreadEvidence => ({
+    type: "bore",
+    diameter: read(x_mm, 0.15),
+    wearUpTo: exact("w", 0.15, mm),
+  });
+  const narrows = (change_mm: number): ThreadEvidence => ({
+    type: "hole taper",
+    change: read(change_mm, 0.21),
+    over: exact("l", 10, mm),
+  });
+  const plug = [outside(20.7), gaps(8, 14.5), taper(0.6, 10)] as const;
+  const named = (naming: ThreadNaming) => naming.candidates.map(({ designation }) => designation);
+
+  test("is looked for where something was read of the hole, and of no plug", () => {
+    expect(named(threadCandidates(plug))).not.toContain("Rp 1/2");
+    expect(named(threadCandidates([...plug, bore(18.6)]))).toContain("Rp 1/2");
+    expect(named(threadCandidates([narrows(0)]))).toContain("Rp 1/2");
+    expect(named(threadCandidates([tight(4, "R 1/2", "hole")]))).toContain("Rp 1/2");
+    expect(named(threadCandidates([tight(4, "R 1/2", "plug")]))).not.toContain("Rp 1/2");
+  });
+
+  // ISO 7-1:1994, table 1 (from memory): minor diameter at the gauge plane, and the tolerance on the diameter of a parallel hole.
+  test.each([
+    ["Rp 1/8", 8.566, 0.071],
+    ["Rp 1/4", 11.445, 0.104],
+    ["Rp 1/2", 18.631, 0.142],
+    ["Rp 1", 30.291, 0.18],
+  ])("%s measures %s mm inside, give or take %s", (designation, D_1, tolerance) => {
+    const [low, high] = candidateNamed(designation).bore_mm;
+    expect(low).toBeCloseTo(D_1 - tolerance, 3);
+    expect(high).toBeCloseTo(D_1 + tolerance, 3);
+  });
+
+  test("is told from an Rc hole by inside jaws at two depths: the same, or a sixteenth of 10 mm less", () => {
+    const both = threadCandidates([...plug, bore(18.6)]);
+    expect(named(both).slice(0, 2)).toEqual(["R 1/2", "Rp 1/2"]);
+    expect(both.separateBy).toMatchObject({ type: "two bores", between: ["R 1/2", "Rp 1/2"] });
+    const parallel = threadCandidates([...plug, bore(18.6), narrows(0)]);
+    expect(first(parallel)).toBe("Rp 1/2");
+    expect(probability(parallel, "Rp 1/2")).toBeGreaterThan(20 * probability(parallel, "R 1/2"));
+    const taperHole = threadCandidates([...plug, bore(18.6), narrows(0.625)]);
+    expect(first(taperHole)).toBe("R 1/2");
+    expect(probability(taperHole, "R 1/2")).toBeGreaterThan(20 * probability(taperHole, "Rp 1/2"));
+  });
+
+  test("stands beside G where the hole alone was read, the likelier the tighter the hole", () => {
+    const odds = (x_mm: number): number => {
+      const naming = threadCandidates([bore(x_mm), narrows(0), { type: "travel", turns: 5, length: read(9.07, 0.25) }]);
+      expect(named(naming).slice(0, 2).toSorted()).toEqual(["G 1/2", "Rp 1/2"]);
+      return probability(naming, "Rp 1/2") / probability(naming, "G 1/2");
+    };
+    expect(odds(18.4)).toBeGreaterThan(1);
+    expect(odds(18.7)).toBeLessThan(0.5);
+  });
+
+  test("takes an R plug in by hand as an Rc hole does, and binds it there", () => {
+    const [R, Rp] = [candidateNamed("R 1/2"), candidateNamed("Rp 1/2")];
+    const [least, most] = bindTurns(R, Rp) ?? [Number.NaN, Number.NaN];
+    // ISO 7-1:1994, table 1 (from memory): 8.2 mm are 4.52 turns; the plug a turn off, the hole a turn and a quarter.
+    expect((least + most) / 2).toBeCloseTo(4.52, 2);
+    expect(most - least).toBeCloseTo(4.5, 1);
+  });
+});
+
 describe("what was felt on turning", () => {
   test("two turns, then tight, in an M16x1.5 hole speaks against M16x1.5 and says stop", () => {
     const before = threadCandidates([outside(15.8)]);
@@ -217,16 +282,9 @@ describe("other evidence", () => {
 });
 
 test("designations are known in any accepted spelling", () => {
-  expect(["M20 x 1,5", "M20", "1/4-20", "G1/2", "Rc 1/2", "1/2 NPT", "M3", "nonsense"].map(knownDesignation)).toEqual([
-    "M20x1.5",
-    "M20x2.5",
-    "1/4-20 UNC",
-    "G 1/2",
-    "R 1/2",
-    "1/2-14 NPT",
-    null,
-    null,
-  ]);
+  expect(
+    ["M20 x 1,5", "M20", "1/4-20", "G1/2", "Rc 1/2", "Rp 1/2", "1/2 NPT", "M3", "nonsense"].map(knownDesignation),
+  ).toEqual(["M20x1.5", "M20x2.5", "1/4-20 UNC", "G 1/2", "R 1/2", "Rp 1/2", "1/2-14 NPT", null, null]);
   expect(() => candidateNamed("M3x0.5")).toThrow(RangeError);
 });
 

@@ -36,6 +36,17 @@ test("a leaf of the gauge is named in millimetres or in threads per inch", () =>
   expect(answerOf(threadSum({ outside: "18.95", seats: "16/in" })).figure?.value).toBe("3/4-16 UNF");
 });
 
+// ISO 7-1:1994, 5 (from memory): a sixteenth of the depth on a taper hole, nothing on a parallel one.
+test("a hole is asked for its narrowing where that tells taper from parallel, and named by it", () => {
+  const taper = { outside: "20.7", gaps: "8", along: "14.5", grown: "0.6", grownOver: "10", bore: "18.6" };
+  expect(answerOf(threadSum(taper)).next?.field).toBe("narrows");
+  const parallel = answerOf(threadSum({ ...taper, narrows: "0", narrowsOver: "10" }));
+  expect(parallel.figure?.value).toBe("Rp 1/2");
+  expect(parallel.because).toContain("a parallel hole, closed by an R plug");
+  expect(answerOf(threadSum({ ...taper, narrows: "0.6", narrowsOver: "10" })).figure?.value).toBe("R 1/2");
+  expect(problemsOf(threadSum({ ...taper, narrows: "0.6" }))).toEqual({ narrowsOver: "" });
+});
+
 test("binding after two turns stops the hand", () => {
   const it = answerOf(threadSum({ ...plug, felt: "tight", meshTurns: "2" }));
   expect([it.sign, it.stop]).toEqual(["Stop turning", true]);

@@ -21,6 +21,7 @@ export function threadCommand(program: Command): void {
     .option("--bore <diameter>", 'the mouth of the hole, as "18.4 mm"')
     .option("--travel <travel>", 'as "5 turns in 7.6 mm"')
     .option("--taper <taper>", 'growth of the diameter over a length, as "0.0 mm in 10 mm"')
+    .option("--narrows <narrows>", 'how much the hole narrows over a depth, as "0.0 mm in 10 mm"')
     .option(
       "--meshes <felt>",
       'as "two turns, then tight", "4 turns, free in M22x1.5" (a known hole) or "with M22x1.5" (a known plug)',

@@ -32,7 +32,7 @@ export const ThreadPage = sumPage({
     folded("gauge", "seats", "seatsNot"),
     folded("hand", "turned", "felt", "meshTurns", "meshIn"),
     folded("hole", "bore", "turns", "travel"),
-    folded("taper", "grown", "grownOver"),
+    folded("taper", "grown", "grownOver", "narrows", "narrowsOver"),
     folded("foreign", "hexagon", "sister"),
   ],
   further: {
