@@ -9,13 +9,13 @@ import type { Planes } from "./shrinking.ts";
 export function unlikeBackground({ width, height, colours }: Planes): Float32Array {
   const square = new Float32Array(width * height);
   const stride = Math.max(1, Math.round(Math.sqrt((width * height) / 6000)));
-  const places: { readonly at: number; readonly terms: readonly number[] }[] = [];
+  const places: Place[] = [];
   for (let y = 0; y < height; y += stride)
     for (let x = 0; x < width; x += stride) places.push({ at: y * width + x, terms: terms(x / width, y / height) });
   let kept = places;
-  let surfaces: (readonly number[])[] = [];
+  let surfaces: readonly (readonly number[])[] = [];
   for (let round = 0; round < 6; round++) {
-    surfaces = colours.map((plane) => surface(kept, plane));
+    surfaces = surfacesThrough(kept, colours);
     const off = places.map((it) => distance(it.terms, it.at, colours, surfaces));
     const reach = Math.max(6, 2.5 * quantile(off, 0.5));
     const near = places.filter((_, i) => (off[i] as number) < reach);
@@ -60,16 +60,28 @@ function distance(
   return Math.sqrt(square);
 }
 
-function surface(
-  places: readonly { readonly at: number; readonly terms: readonly number[] }[],
-  plane: Float32Array,
-): readonly number[] {
-  const normal = Array.from({ length: 6 }, () => new Float64Array(7));
-  for (const { at, terms: term } of places)
-    for (let a = 0; a < 6; a++) {
-      const line = normal[a] as Float64Array;
-      for (let b = 0; b < 6; b++) line[b] = (line[b] as number) + (term[a] as number) * (term[b] as number);
-      line[6] = (line[6] as number) + (term[a] as number) * (plane[at] as number);
-    }
-  return gaussSolved(normal);
+type Place = { readonly at: number; readonly terms: readonly number[] };
+
+/** The surface through each colour by least squares: the same normal equations with three right sides. */
+function surfacesThrough(places: readonly Place[], colours: Planes["colours"]): readonly (readonly number[])[] {
+  const normal = Array.from({ length: 6 }, () => new Float64Array(9));
+  for (const it of places) addTerms(normal, it, colours);
+  return colours.map((_, c) =>
+    gaussSolved(normal.map((line) => Float64Array.of(...line.subarray(0, 6), line[6 + c] as number))),
+  );
+}
+
+function addTerms(
+  normal: readonly Float64Array[],
+  { at, terms: term }: Place,
+  [red, green, blue]: Planes["colours"],
+): void {
+  for (let a = 0; a < 6; a++) {
+    const line = normal[a] as Float64Array;
+    const here = term[a] as number;
+    for (let b = 0; b < 6; b++) line[b] = (line[b] as number) + here * (term[b] as number);
+    line[6] = (line[6] as number) + here * (red[at] as number);
+    line[7] = (line[7] as number) + here * (green[at] as number);
+    line[8] = (line[8] as number) + here * (blue[at] as number);
+  }
 }

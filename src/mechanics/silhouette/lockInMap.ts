@@ -32,7 +32,7 @@ export function linesAround(planes: Planes, { x, y, kx, ky }: LinedPlace): Threa
   const reach = Math.max(1, Math.round((0.6 * period) / cell));
   const twice = (plane: Float32Array): Float32Array => boxBlurred(boxBlurred(plane, w, h, reach), w, h, reach);
   const [a, b] = [twice(re), twice(im)];
-  const strength = a.map((it, i) => Math.sqrt(it * it + (b[i] as number) ** 2));
+  const strength = strengthOf(a, b);
   const points = hangingTogether(strength, w, h, [(x - left) / cell, (y - top) / cell], NEAR / cell);
   if (points.length * cell * cell < 20) return null;
   const corner = [left + (cell - 1) / 2, top + (cell - 1) / 2] as const;
@@ -63,13 +63,23 @@ function demodulated(
   }
 }
 
+function strengthOf(re: Float32Array, im: Float32Array): Float32Array {
+  const strength = new Float32Array(re.length);
+  for (let i = 0; i < re.length; i++) strength[i] = Math.sqrt((re[i] as number) ** 2 + (im[i] as number) ** 2);
+  return strength;
+}
+
 /** How far from a place, in pixels, the strongest point may lie. */
 const NEAR = 28;
 
 /** Cosine and sine of `k` cycles a pixel at each of `count` pixels. */
 function turning(k: number, count: number): readonly [Float64Array, Float64Array] {
-  const angles = Float64Array.from({ length: count }, (_, i) => 2 * Math.PI * k * i);
-  return [angles.map(Math.cos), angles.map(Math.sin)];
+  const [cosine, sine] = [new Float64Array(count), new Float64Array(count)];
+  for (let i = 0; i < count; i++) {
+    cosine[i] = Math.cos(2 * Math.PI * k * i);
+    sine[i] = Math.sin(2 * Math.PI * k * i);
+  }
+  return [cosine, sine];
 }
 
 function guessFrom(
@@ -81,8 +91,13 @@ function guessFrom(
   [ux, uy]: readonly [number, number],
   period: number,
 ): ThreadGuess {
-  const along = Float64Array.from(points, (at) => cell * ((at % width) * ux + Math.floor(at / width) * uy));
-  const across = Float64Array.from(points, (at) => cell * (Math.floor(at / width) * ux - (at % width) * uy));
+  const [along, across] = [new Float64Array(points.length), new Float64Array(points.length)];
+  for (let i = 0; i < points.length; i++) {
+    const column = (points[i] as number) % width;
+    const row = Math.floor((points[i] as number) / width);
+    along[i] = cell * (column * ux + row * uy);
+    across[i] = cell * (row * ux - column * uy);
+  }
   const [[s0, s1], [x0, x1]] = [quantiles(along, [0.03, 0.97]), quantiles(across, [0.03, 0.97])] as [Pair, Pair];
   const [s, x] = [(s0 + s1) / 2, (x0 + x1) / 2];
   return {
@@ -117,35 +132,44 @@ function hangingTogether(
 function boxBlurred(plane: Float32Array, width: number, height: number, reach: number): Float32Array {
   const lines = new Float32Array(plane.length);
   const sums = new Float64Array(width + 1);
-  const [firstWhole, lastWhole] = [reach, width - reach - 1];
-  for (let row = 0; row < height; row++) {
-    const start = row * width;
-    let sum = 0;
-    for (let i = 0; i < width; i++) {
-      sum += plane[start + i] as number;
-      sums[i + 1] = sum;
-    }
-    for (let i = 0; i < width; i++)
-      if (i >= firstWhole && i <= lastWhole)
-        lines[start + i] = ((sums[i + reach + 1] as number) - (sums[i - reach] as number)) / (2 * reach + 1);
-      else {
-        const low = Math.max(0, i - reach);
-        const high = Math.min(width, i + reach + 1);
-        lines[start + i] = ((sums[high] as number) - (sums[low] as number)) / (high - low);
-      }
-  }
+  for (let row = 0; row < height; row++) blurLine(plane, row * width, width, reach, sums, lines);
   // Down the columns all at once: rows come in below and go out above.
   const out = new Float32Array(plane.length);
   const running = new Float64Array(width);
-  const addRow = (row: number, sign: 1 | -1): void => {
-    for (let i = 0; i < width; i++) running[i] = (running[i] as number) + sign * (lines[row * width + i] as number);
-  };
-  for (let row = 0; row < Math.min(reach, height); row++) addRow(row, 1);
+  for (let row = 0; row < Math.min(reach, height); row++) addRow(lines, row * width, 1, running);
   for (let row = 0; row < height; row++) {
-    if (row + reach < height) addRow(row + reach, 1);
-    if (row - reach - 1 >= 0) addRow(row - reach - 1, -1);
+    if (row + reach < height) addRow(lines, (row + reach) * width, 1, running);
+    if (row - reach - 1 >= 0) addRow(lines, (row - reach - 1) * width, -1, running);
     const count = Math.min(height, row + reach + 1) - Math.max(0, row - reach);
     for (let i = 0; i < width; i++) out[row * width + i] = (running[i] as number) / count;
   }
   return out;
+}
+
+function addRow(lines: Float32Array, start: number, sign: 1 | -1, running: Float64Array): void {
+  for (let i = 0; i < running.length; i++) running[i] = (running[i] as number) + sign * (lines[start + i] as number);
+}
+
+/** The means along one line; `sums` is room for its running sums. */
+function blurLine(
+  plane: Float32Array,
+  start: number,
+  width: number,
+  reach: number,
+  sums: Float64Array,
+  lines: Float32Array,
+): void {
+  let sum = 0;
+  for (let i = 0; i < width; i++) {
+    sum += plane[start + i] as number;
+    sums[i + 1] = sum;
+  }
+  for (let i = 0; i < width; i++)
+    if (i >= reach && i + reach < width)
+      lines[start + i] = ((sums[i + reach + 1] as number) - (sums[i - reach] as number)) / (2 * reach + 1);
+    else {
+      const low = Math.max(0, i - reach);
+      const high = Math.min(width, i + reach + 1);
+      lines[start + i] = ((sums[high] as number) - (sums[low] as number)) / (high - low);
+    }
 }

@@ -50,20 +50,20 @@ function coveredBy(count: number, scale: number, size: number): Covered {
 /** The same from planes already shrunk, to half of the size. */
 export function halved({ width, height, scale, colours }: Planes): Planes {
   const small = blackPlanes(width >> 1, height >> 1, 2 * scale);
-  small.colours.forEach((to, c) => {
-    const plane = colours[c] as Float32Array;
+  for (let c = 0; c < 3; c++)
     for (let y = 0; y < small.height; y++)
-      for (let x = 0; x < small.width; x++) {
-        const at = 2 * y * width + 2 * x;
-        const four =
-          (plane[at] as number) +
-          (plane[at + 1] as number) +
-          (plane[at + width] as number) +
-          (plane[at + width + 1] as number);
-        to[y * small.width + x] = four / 4;
-      }
-  });
+      halveLine(colours[c] as Float32Array, width, y, small.width, small.colours[c] as Float32Array);
   return lit(small);
+}
+
+/** Row `y` of a colour at half of the size, each pixel the mean of four. */
+function halveLine(from: Float32Array, width: number, y: number, half: number, to: Float32Array): void {
+  for (let x = 0; x < half; x++) {
+    const at = 2 * y * width + 2 * x;
+    const four =
+      (from[at] as number) + (from[at + 1] as number) + (from[at + width] as number) + (from[at + width + 1] as number);
+    to[y * half + x] = four / 4;
+  }
 }
 
 /** What of source row `y` falls into the row of the small picture that it begins in. */
@@ -116,7 +116,8 @@ function blackPlanes(width: number, height: number, scale: number): Planes {
 /** With the luminance of its colours. */
 function lit(planes: Planes): Planes {
   const [red, green, blue] = planes.colours;
-  for (let i = 0; i < red.length; i++)
-    planes.luminance[i] = 0.3 * (red[i] as number) + 0.59 * (green[i] as number) + 0.11 * (blue[i] as number);
+  const { luminance } = planes;
+  for (let i = 0; i < luminance.length; i++)
+    luminance[i] = 0.3 * (red[i] as number) + 0.59 * (green[i] as number) + 0.11 * (blue[i] as number);
   return planes;
 }

@@ -144,21 +144,28 @@ function lessMean(
   // The same share of a sample is cut at both ends of every window that lies within the row.
   const [a, b] = [Math.floor(0.5 - half), Math.floor(0.5 + half)];
   const [cutLow, cutHigh] = [0.5 - half - a, 0.5 + half - b];
-  const [firstWhole, lastWhole] = [Math.min(-a, columns), Math.max(columns - b - 1, 0)];
-  for (let i = 0; i < columns; i++) {
-    let mean: number;
-    if (i >= firstWhole && i <= lastWhole) {
-      const low = (sums[i + a] as number) + cutLow * (plane[start + i + a] as number);
-      const high = (sums[i + b] as number) + cutHigh * (plane[start + i + b] as number);
-      mean = (high - low) / (2 * half);
-    } else {
-      const low = Math.max(0, i + 0.5 - half);
-      const high = Math.min(columns, i + 0.5 + half);
-      mean = (sumTo(sums, high) - sumTo(sums, low)) / (high - low);
-    }
-    const value = (plane[start + i] as number) - mean;
-    out[start + i] = Math.min(CLIP, Math.max(-CLIP, value));
+  const firstWhole = Math.min(-a, columns);
+  const endWhole = Math.max(columns - b, firstWhole);
+  const share = 1 / (2 * half);
+  for (let i = firstWhole; i < endWhole; i++) {
+    const low = (sums[i + a] as number) + cutLow * (plane[start + i + a] as number);
+    const high = (sums[i + b] as number) + cutHigh * (plane[start + i + b] as number);
+    out[start + i] = clipped((plane[start + i] as number) - (high - low) * share);
   }
+  for (let i = 0; i < firstWhole; i++)
+    out[start + i] = clipped((plane[start + i] as number) - meanAbout(i, half, sums));
+  for (let i = endWhole; i < columns; i++)
+    out[start + i] = clipped((plane[start + i] as number) - meanAbout(i, half, sums));
+}
+
+const CLIP = 45;
+const clipped = (value: number): number => Math.min(CLIP, Math.max(-CLIP, value));
+
+/** The mean about a sample near an end of the row, of what there is of its window. */
+function meanAbout(i: number, half: number, sums: Float64Array): number {
+  const low = Math.max(0, i + 0.5 - half);
+  const high = Math.min(sums.length - 1, i + 0.5 + half);
+  return (sumTo(sums, high) - sumTo(sums, low)) / (high - low);
 }
 
 /** The running sum at a place between samples. */
@@ -167,8 +174,6 @@ export function sumTo(sums: Float64Array, at: number): number {
   const before = sums[low] as number;
   return before + (at - low) * ((sums[low + 1] as number) - before);
 }
-
-const CLIP = 45;
 
 /** The part of the photo that holds a strip, with a pixel around it. */
 function around(photo: Photo, frame: Frame, [s0, s1]: readonly [number, number], reach: number): Rectangle {

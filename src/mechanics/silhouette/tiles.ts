@@ -62,17 +62,12 @@ function busyTiles(planes: Planes): readonly Tile[] {
   const { width, height } = planes;
   const [sums, squares] = summedFrom(planes);
   const across = (width >> 1) + 1;
-  const within = (of: Float64Array, x: number, y: number): number => {
-    const [from, to] = [(y >> 1) * across + (x >> 1), ((y + TILE) >> 1) * across + (x >> 1)];
-    const half = TILE >> 1;
-    return (of[to + half] as number) - (of[to] as number) - (of[from + half] as number) + (of[from] as number);
-  };
   const count = (TILE / 2) ** 2;
   const tiles: Tile[] = [];
   for (let y = 0; y + TILE <= height; y += STRIDE)
     for (let x = 0; x + TILE <= width; x += STRIDE) {
-      const mean = within(sums, x, y) / count;
-      tiles.push({ x, y, mean, variance: within(squares, x, y) / count - mean * mean });
+      const mean = within(sums, across, x, y) / count;
+      tiles.push({ x, y, mean, variance: within(squares, across, x, y) / count - mean * mean });
     }
   const quiet = quantile(
     tiles.map(({ variance }) => variance),
@@ -82,6 +77,14 @@ function busyTiles(planes: Planes): readonly Tile[] {
     .filter(({ variance }) => variance >= Math.max(10, 3 * quiet))
     .sort((a, b) => b.variance - a.variance)
     .slice(0, MOST_TILES);
+}
+
+/** What lies in the tile at a place, from such sums. */
+function within(of: Float64Array, across: number, x: number, y: number): number {
+  const from = (y >> 1) * across + (x >> 1);
+  const to = ((y + TILE) >> 1) * across + (x >> 1);
+  const half = TILE >> 1;
+  return (of[to + half] as number) - (of[to] as number) - (of[from + half] as number) + (of[from] as number);
 }
 
 /** The sums of the luminance and of its square over all that lies above and left of a place (Crow 1984), at half size. */
@@ -151,8 +154,6 @@ const asked = waves.filter(({ within }) => within);
  */
 function strongestWave(re: Float64Array, im: Float64Array, sign: 1 | -1): Omit<LinedPlace, "x" | "y"> | null {
   const power = new Float64Array(waves.length);
-  const three = (at: number, apart: number): number =>
-    (power[at - apart] as number) + (power[at] as number) + (power[at + apart] as number);
   for (const { at, mirrored, place, weight } of audible) {
     const a = (re[at] as number) + sign * (re[mirrored] as number);
     const b = (im[at] as number) - sign * (im[mirrored] as number);
@@ -164,14 +165,17 @@ function strongestWave(re: Float64Array, im: Float64Array, sign: 1 | -1): Omit<L
     const { place, ky } = wave;
     // The waves of no cycles down are their own mirror images.
     total += (power[place] as number) * (ky === 0 ? 1 : 2);
-    const peak = three(place - SIDE, 1) + three(place, 1) + three(place + SIDE, 1);
+    const peak = three(power, place - SIDE, 1) + three(power, place, 1) + three(power, place + SIDE, 1);
     if (peak > most) [best, most] = [wave, peak];
   }
   if (!best || total <= 0) return null;
   const { place, kx, ky } = best;
-  const sx = three(place + 1, SIDE) - three(place - 1, SIDE);
-  const sy = three(place + SIDE, 1) - three(place - SIDE, 1);
+  const sx = three(power, place + 1, SIDE) - three(power, place - 1, SIDE);
+  const sy = three(power, place + SIDE, 1) - three(power, place - SIDE, 1);
   // Both halves of the plane hold the same peak.
   const share = (2 * most) / total;
   return { kx: (kx + sx / most) / TILE, ky: (ky + sy / most) / TILE, score: Math.sqrt(most) * share * share };
 }
+
+const three = (power: Float64Array, at: number, apart: number): number =>
+  (power[at - apart] as number) + (power[at] as number) + (power[at + apart] as number);
