@@ -80,10 +80,14 @@ describe("changes", () => {
 });
 
 describe("a line on which nothing happens", () => {
-  afterEach(() => vi.useRealTimers());
+  afterEach(() => {
+    vi.restoreAllMocks();
+    vi.useRealTimers();
+  });
 
   test("says so every fifteen seconds, so that nobody takes it for dead", async () => {
     vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    const timers = vi.spyOn(globalThis, "setTimeout");
     const line = await listening();
     await headsOf(line);
     for (let i = 0; i < 3; i++) {
@@ -92,7 +96,8 @@ describe("a line on which nothing happens", () => {
         said = true;
         return it;
       });
-      await vi.waitUntil(() => vi.getTimerCount() > 0);
+      // Others wait in this process as well.
+      await expect.poll(() => timers.mock.calls.filter(([, ms]) => ms === 15_000).length).toBe(i + 1);
       await vi.advanceTimersByTimeAsync(14_900);
       expect(said).toBe(false);
       await vi.advanceTimersByTimeAsync(100);
@@ -106,7 +111,7 @@ describe("a line on which nothing happens", () => {
 test("a line that was let go makes room for another", async () => {
   for (let round = 0; round < 2; round++) {
     // The server hears of a line's end by the end of its socket, a little later.
-    const room = () => vi.waitFor(() => listening(), { timeout: 10_000 });
+    const room = () => vi.waitFor(() => listening(), { timeout: 20_000 });
     const lines = await Promise.all(Array.from({ length: 100 }, room));
     const refused = await here.ask("GET", "/changes", token);
     expect([refused.status, refused.body.error]).toEqual([429, "too many"]);

@@ -129,13 +129,16 @@ describe("a body", () => {
 
 describe("who asks too often", () => {
   test("waits for as long as he is told, and nobody else does", async () => {
-    const slow = await servedHere({ device: { atOnce: 3, perSecond: 0.5 }, stranger: { atOnce: 3, perSecond: 0.01 } });
+    const slow = await servedHere({ device: { atOnce: 3, perSecond: 0.01 }, stranger: { atOnce: 3, perSecond: 0.01 } });
     const [one, two] = [await slow.paired(), await slow.paired()];
     const heads = (of: { token: string }) => slow.ask("GET", "/heads", of.token);
     for (let i = 0; i < 3; i++) expect((await heads(one)).status).toBe(200);
     const told = await heads(one);
-    expect(told).toMatchObject({ status: 429, body: { error: "too many", wait_s: 2 } });
-    expect(told.headers.get("retry-after")).toBe("2");
+    expect(told).toMatchObject({ status: 429, body: { error: "too many" } });
+    // One comes back in a hundred seconds, of which some have gone.
+    expect(told.body.wait_s).toBeGreaterThan(0);
+    expect(told.body.wait_s).toBeLessThanOrEqual(100);
+    expect(told.headers.get("retry-after")).toBe(String(told.body.wait_s));
     expect((await heads(two)).status).toBe(200);
     // Two were paired from this address; the third try is the last for a while.
     expect((await slow.ask("GET", "/heads", "A".repeat(43))).status).toBe(401);
