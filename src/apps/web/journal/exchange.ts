@@ -19,8 +19,8 @@ export type Exchange = {
 const [first_ms, most_ms] = [2_000, 60_000];
 
 /**
- * Keeps this browser's journal and the workshop's level in the background: on every change there, when a network comes back, and
- * whenever it is asked to. What is interrupted is taken up again; nothing is written but by the stores' own rules.
+ * Keeps this browser's journal and the workshop's level in the background: on every change there, and whenever it is asked to, as when
+ * a network comes back. What is interrupted is taken up again; nothing is written but by the stores' own rules.
  */
 export function exchange(of: {
   readonly here: Journal;
@@ -41,7 +41,6 @@ export function exchange(of: {
     again = true;
     if (!running) void run();
   };
-  addEventListener("online", soon, { signal: ended.signal });
   soon();
   return {
     soon,
@@ -72,6 +71,8 @@ export function exchange(of: {
       later();
     } finally {
       running = false;
+      // Asked for while it failed: what stood in its way may be gone by now.
+      if (again && !ended.signal.aborted) void run();
     }
   }
 

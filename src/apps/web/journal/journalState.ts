@@ -58,9 +58,10 @@ worker.addEventListener("error", ({ message }) => {
   waiting.clear();
 });
 
-document.addEventListener("visibilitychange", () => {
-  if (document.visibilityState === "visible") worker.postMessage({ ask: "wake" } satisfies Request);
-});
+const wake = (): void => worker.postMessage({ ask: "wake" } satisfies Request);
+document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && wake());
+// Not every browser tells a worker of a network that came back, and none in every case.
+addEventListener("online", wake);
 
 /** Says what the page looks at; it is shown anew whenever it changes. */
 export function look(view: View | null): void {
