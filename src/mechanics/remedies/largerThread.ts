@@ -9,18 +9,16 @@ import { type UnifiedThread, unifiedThread } from "../threads/unifiedThread.ts";
 import { leastClearance } from "./fitTapping.ts";
 
 /**
- * The next threads up that a torn one may be cut to, the smallest hole first: the first of each series whose drill takes the
- * whole of the torn thread. Of its own standard, so that whoever opens it next finds what he expects; a torn G may go to a
- * metric plug as well, which takes less of the wall. None for a taper thread.
+ * The next threads up that a torn one may be cut to, the one to be thought of first before the other: the first of each series
+ * whose drill takes the whole of the torn thread. Of its own standard, so that whoever opens it next finds what he expects; a
+ * torn G may go to a metric plug as well, which comes first as it takes less of the wall. None for a taper thread.
  */
 export function nextSizes(torn: Thread): readonly Thread[] {
   if (isTaper(torn)) return [];
-  return seriesFor(torn)
-    .flatMap((larger) => larger.find((it) => leastClearance(torn, it) >= -1e-9) ?? [])
-    .toSorted((a, b) => a.d.value - b.d.value);
+  return seriesFor(torn).flatMap((larger) => larger.find((it) => leastClearance(torn, it) >= -1e-9) ?? []);
 }
 
-/** Series of threads larger than the torn one, each from small to large. */
+/** Series of threads larger than the torn one, each from small to large, in the order in which they are thought of. */
 function seriesFor(torn: Exclude<Thread, TaperThread>): readonly (readonly Thread[])[] {
   switch (torn.type) {
     case "metric":
@@ -28,7 +26,7 @@ function seriesFor(torn: Exclude<Thread, TaperThread>): readonly (readonly Threa
     case "unified":
       return [largerUnified(torn)];
     case "G":
-      return [largerPipe(torn), finePlugs(1e3 * torn.d.value, 1.5)];
+      return [finePlugs(1e3 * torn.d.value, 1.5), largerPipe(torn)];
     default:
       return torn satisfies never;
   }

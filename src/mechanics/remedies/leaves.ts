@@ -40,6 +40,7 @@ export const leaves: Readonly<Record<RemedyId, Leaves>> = {
   "sealant, no washer": as("as it is", "same", "sealant"),
   "self-cutting plug": as("cut by the plug", "self-cutting", "new, same kind"),
   "next size": as("one size larger", "one size larger", "larger ring"),
+  "next size, other thread": as("one size larger", "one size larger", "larger ring"),
   "wire coil": as("steel coil", "same", "new, same kind"),
   "solid bushing": as("steel bush", "same", "new, same kind"),
   "bonded bush": as("steel bush", "same", "new, same kind"),

@@ -8,6 +8,7 @@ export type RepairId =
   | "first thread cleaned"
   | "self-cutting plug"
   | "next size"
+  | "next size, other thread"
   | "wire coil"
   | "solid bushing"
   | "bonded bush"
@@ -51,6 +52,7 @@ export const methodOf: Readonly<Record<RemedyId, MethodNumber>> = {
   "sealant, no washer": "R5",
   "self-cutting plug": "R6",
   "next size": "R7",
+  "next size, other thread": "R7",
   "wire coil": "R8",
   "solid bushing": "R9",
   "bonded bush": "R10",
@@ -88,6 +90,8 @@ export function isNamedBy({ id, seal }: Method, before: string): boolean {
   );
 }
 
+const retapped = /re-?tap|next size|bigger (plug|thread)/;
+
 /** Words that mechanics use for each method. */
 const words: Readonly<Record<RemedyId, RegExp>> = {
   "lower torque": /torque|tighten|\bpulled\b/,
@@ -104,7 +108,8 @@ const words: Readonly<Record<RemedyId, RegExp>> = {
   "new plug": /\bnew (plug|bolt)/,
   "first thread cleaned": /clean|chas(e|ed|ing)|restor|rolled back/,
   "self-cutting plug": /self.?(cutting|tapping)|oversize/,
-  "next size": /re-?tap|next size|bigger (plug|thread)/,
+  "next size": retapped,
+  "next size, other thread": retapped,
   "wire coil": /wire|\bcoil|thread insert/,
   "solid bushing": /solid|\bbush/,
   "bonded bush": /bonded bush|bonded sleeve/,

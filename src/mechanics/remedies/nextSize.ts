@@ -13,21 +13,39 @@ import { newThreadRules, type Repair, repairOf } from "./repair.ts";
 import type { RepairCheck } from "./repairCheck.ts";
 import { taperWhyNot } from "./taperPort.ts";
 
-/** The hole re-tapped to the next size up, with a new plug and a larger ring. */
-export function nextSizeRepair(portCase: PortCase): Repair {
+/**
+ * The hole re-tapped to the next size up, with a new plug and a larger ring; where a thread of another standard would do as well, to
+ * that too, as a way of its own.
+ */
+export function nextSizeRepairs(portCase: PortCase): readonly Repair[] {
   const { port } = portCase;
-  const [larger, ...others] = nextSizes(port.thread);
+  const [larger, other] = nextSizes(port.thread);
   if (!larger)
-    return repairOf(portCase, "next size", {
-      bound: newThreadRules,
-      lasting: true,
-      whyNot: taperWhyNot(port) ?? "no larger size",
-    });
+    return [
+      repairOf(portCase, "next size", {
+        bound: newThreadRules,
+        lasting: true,
+        whyNot: taperWhyNot(port) ?? "no larger size",
+      }),
+    ];
+  if (!other) return [cutTo(portCase, "next size", larger, null)];
+  return [cutTo(portCase, "next size", larger, other), cutTo(portCase, "next size, other thread", other, null)];
+}
+
+/** The hole re-tapped to one larger thread; `other` is told beside it. */
+function cutTo(
+  portCase: PortCase,
+  id: "next size" | "next size, other thread",
+  larger: Thread,
+  other: Thread | null,
+): Repair {
+  const { port } = portCase;
   const drill = tappingDrill(larger);
   const cut = handCut(portCase, larger, drill);
   const { depth } = cut;
   const recut = depth && recutPort(portCase, larger, depth);
-  return repairOf(portCase, "next size", {
+  const beside = other && orElse(portCase, other);
+  return repairOf(portCase, id, {
     bound: newThreadRules,
     lasting: true,
     needs: [
@@ -40,7 +58,7 @@ export function nextSizeRepair(portCase: PortCase): Repair {
       ...cut.drilling,
       { type: "clears the torn thread", clears: clears(port.thread, larger), thread: larger.designation },
       ...cut.tapping,
-      ...others.map((it) => orElse(portCase, it).check),
+      ...(beside ? [beside.check] : []),
       {
         type: "new plug",
         thread: larger.designation,
@@ -52,7 +70,7 @@ export function nextSizeRepair(portCase: PortCase): Repair {
       clearOfTorn(port.thread, larger),
       ...cut.sums,
       ...(depth ? [depth] : []),
-      ...others.flatMap((it) => orElse(portCase, it).sums),
+      ...(beside ? beside.sums : []),
     ],
     repaired: recut,
     closed: () => (recut ? weighedAnew(recut) : null),
@@ -69,7 +87,8 @@ function orElse(
   const [wall] = wallNeeds(port, thread.d);
   return {
     check: {
-      type: "or its own next size",
+      type: "or another next size",
+      own: thread.type === port.thread.type,
       thread: thread.designation,
       drill_mm: valueIn(mm, drill),
       percentOfThread: valueIn(percent, q),

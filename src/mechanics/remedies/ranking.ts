@@ -158,6 +158,7 @@ function lineOf(id: RemedyId, { asked }: PortCase): number {
     case "solid bushing":
     case "wire coil":
     case "next size":
+    case "next size, other thread":
     case "stud and nut":
       return 8;
     case "sealant, no washer":
@@ -195,6 +196,7 @@ function orderWithin({ joint, port }: PortCase, wish: Wish): readonly RemedyId[]
     : ["solid bushing", "wire coil", "next size"];
   return [
     ...cut,
+    "next size, other thread",
     "longer plug",
     "longer plug, bonded seal",
     "other seal: bonded seal",

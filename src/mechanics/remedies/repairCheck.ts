@@ -15,7 +15,9 @@ export type RepairCheck =
   | { readonly type: "drill"; readonly drill_mm: number; readonly percentOfThread: number }
   | { readonly type: "clears the torn thread"; readonly clears: "surely" | "just" | "not"; readonly thread: string }
   | {
-      readonly type: "or its own next size";
+      readonly type: "or another next size";
+      /** Whether it is of the torn thread's own standard. */
+      readonly own: boolean;
       readonly thread: string;
       readonly drill_mm: number;
       readonly percentOfThread: number;

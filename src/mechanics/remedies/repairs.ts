@@ -7,7 +7,7 @@ import { firstThreadCleaned } from "./firstThread.ts";
 import { leftAndWatched } from "./leftAndWatched.ts";
 import { newPart } from "./newPart.ts";
 import { newPlug, ordinaryReseal } from "./newPlug.ts";
-import { nextSizeRepair } from "./nextSize.ts";
+import { nextSizeRepairs } from "./nextSize.ts";
 import type { PortCase } from "./portCase.ts";
 import type { Repair } from "./repair.ts";
 import { selfCuttingPlug } from "./selfCuttingPlug.ts";
@@ -22,7 +22,7 @@ export const repairs = (portCase: PortCase, asFound: WeighedClosure): readonly R
   newPlug(portCase, asFound),
   firstThreadCleaned(portCase),
   selfCuttingPlug(portCase),
-  nextSizeRepair(portCase),
+  ...nextSizeRepairs(portCase),
   wireCoil(portCase),
   solidBushing(portCase),
   bondedBush(portCase),

@@ -18,6 +18,7 @@ export const remedyNames: Readonly<Record<RemedyId, string>> = {
   "first thread cleaned": "The first thread cleaned and rolled back",
   "self-cutting plug": "An oversize self-cutting plug",
   "next size": "Re-tapped to the next size, new plug",
+  "next size, other thread": "Re-tapped to the other next size, new plug",
   "wire coil": "A wire-coil insert, the same plug",
   "solid bushing": "A solid bushing, the same plug",
   "bonded bush": "A turned bush, bonded in",

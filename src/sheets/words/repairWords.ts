@@ -88,8 +88,8 @@ export function repairCheckSentence(check: RepairCheck): string {
       return `Drill ${lengthText(check.drill_mm)}: ${Math.round(check.percentOfThread)} % of thread.`;
     case "clears the torn thread":
       return clearsSentence(check);
-    case "or its own next size":
-      return `Or ${check.thread}, of the torn thread's own standard, so that the next hand finds what he expects: drill ${lengthText(check.drill_mm)}, ${Math.round(check.percentOfThread)} % of thread. ${clearsSentence(check)} ${needSentence(check.wall)}`;
+    case "or another next size":
+      return `Or ${check.thread}, ${check.own ? "of the torn thread's own standard, so that the next hand finds what he expects" : "a metric plug"}: drill ${lengthText(check.drill_mm)}, ${Math.round(check.percentOfThread)} % of thread. ${clearsSentence(check)} ${needSentence(check.wall)}`;
     case "tap forms":
       return check.fits.length === 0
         ? `No tap runs out behind: a bottoming tap wants ${lengthText(check.most_mm[0] ?? 0)}.`

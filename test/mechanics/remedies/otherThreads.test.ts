@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { valueIn } from "../../../src/mechanics/quantity/quantity.ts";
+import { type Quantity, valueIn } from "../../../src/mechanics/quantity/quantity.ts";
 import { mm } from "../../../src/mechanics/quantity/unit.ts";
 import { bushThread } from "../../../src/mechanics/remedies/fitBush.ts";
 import { coilDrill } from "../../../src/mechanics/remedies/fitCoil.ts";
@@ -98,11 +98,50 @@ describe("the next size", () => {
     expect(said).toMatch(/A new plug, M24x1\.5/);
   });
 
+  // The same hole as somebody might have found it: full thread from the face to the depth that was cut, on the new plug and its ring.
+  test.each([
+    ["G 1/2", "next size", "M24x1.5"],
+    ["G 1/2", "next size, other thread", "G 3/4"],
+  ] as const)("of a torn %s: %s has the window of a port of sound %s", (torn, id, larger) => {
+    const depth = { threadDepth: { value: "16 mm", how: "assumed" } };
+    const way = of(torn, { case: depth }).repairs.find((it) => it.id === id);
+    const cut = way?.repaired;
+    const { underHead, chamfer } = cut?.asFound.plug ?? {};
+    const assumed = (length: Quantity | null | undefined) => ({
+      value: `${length ? valueIn(mm, length) : 0} mm`,
+      how: "assumed",
+    });
+    const plug = { underHead: assumed(underHead), chamfer: assumed(chamfer), headDiameter: undefined };
+    const left = {
+      ...{ turns: undefined, condition: "good", catch: "snug", withWasher: true },
+      ...{ goodFrom: assumed(null), goodTo: assumed(cut?.port.left.goodTo) },
+    };
+    const sound = of(larger, { case: depth, plug, left, healthyTurns: undefined, healthyWithWasher: undefined });
+    expect(cut?.port.thread.designation).toBe(larger);
+    expect(way?.closed?.window?.open).toBe(true);
+    for (const edge of ["need_Nm", "limit_Nm", "medianStrip_Nm"] as const) {
+      const [now, then] = [way?.closed?.window?.[edge] ?? Number.NaN, sound.asFound.window?.[edge] ?? Number.NaN];
+      expect(now / then, edge).toBeCloseTo(1, 4);
+    }
+  });
+
+  test("of a metric thread is one way, and of a taper thread none", () => {
+    const ids = (thread: string, changes: object = {}) => of(thread, changes).repairs.map(({ id }) => id);
+    expect(ids("M20x1.5")).not.toContain("next size, other thread");
+    expect(ids("R 1/2", { seal: { ...onRings, kind: undefined, material: undefined } })).not.toContain(
+      "next size, other thread",
+    );
+  });
+
   test("where the wall bears the metric plug alone, that is said of the other", () => {
     // 4 mm: 2.48 and 1.26 mm are left, each known to 0.2 mm or so.
     const found = documentOf({ thread: "G 1/2", seal: onRings, case: { thinnestWall: "4.2 mm" } });
     const said = found.remedies.find(({ id }) => id === "next size")?.checks.join(" ");
     expect(said).toMatch(/Or G 3\/4.*Wall left 1\.5 mm, wants 2\.5 mm/);
+    expect(found.remedies.find(({ id }) => id === "next size, other thread")).toMatchObject({
+      window: null,
+      stands: "does not fit",
+    });
   });
 
   test("none goes from the largest, and none from a taper thread", () => {
