@@ -11,7 +11,8 @@ import { leastClearance } from "./fitTapping.ts";
 /**
  * The next threads up that a torn one may be cut to, the one to be thought of first before the other: the first of each series
  * whose drill takes the whole of the torn thread. Of its own standard, so that whoever opens it next finds what he expects; a
- * torn G may go to a metric plug as well, which comes first as it takes less of the wall. None for a taper thread.
+ * torn inch or pipe thread may go to a metric plug as well. Before G that comes first, as it takes less of the wall; unified
+ * sizes lie close, and their own comes first. None for a taper thread.
  */
 export function nextSizes(torn: Thread): readonly Thread[] {
   if (isTaper(torn)) return [];
@@ -24,9 +25,9 @@ function seriesFor(torn: Exclude<Thread, TaperThread>): readonly (readonly Threa
     case "metric":
       return [largerMetric(torn)];
     case "unified":
-      return [largerUnified(torn)];
+      return [largerUnified(torn), metricPlugs(1e3 * torn.d.value)];
     case "G":
-      return [finePlugs(1e3 * torn.d.value, 1.5), largerPipe(torn)];
+      return [metricPlugs(1e3 * torn.d.value), largerPipe(torn)];
     default:
       return torn satisfies never;
   }
@@ -42,6 +43,10 @@ const finePlugs = (over_mm: number, pitch_mm: number): readonly MetricThread[] =
   metricSizes
     .filter((it) => Math.abs(it.P_mm - pitch_mm) < 1e-9 && it.d_mm > over_mm && isPlugSize(it))
     .map(metricThreadOf);
+
+/** Plugs are sold with the pitch of 1 mm up to M10 and of 1.5 mm above. DIN 908 and DIN 910, from memory. */
+const metricPlugs = (over_mm: number): readonly MetricThread[] =>
+  [...finePlugs(over_mm, 1), ...finePlugs(over_mm, 1.5)].filter(({ d, P }) => d.value > 10.5e-3 === P.value > 1.2e-3);
 
 const largestRing_mm = Math.max(...plugDiameters_mm);
 /** Above the rings of our table, the diameters that taps are kept in: those of the first and second choice of ISO 261. */

@@ -63,12 +63,22 @@ const nextOf = (torn: string): readonly string[] => nextSizes(threadOf(torn)).ma
 
 describe("the next size", () => {
   // By hand: the drill takes the torn major diameter and 0.4 mm over it. G 5/8 would leave the old crests (21.0 < 21.4).
+  test("of M20x1.5 is M22x1.5, of its own standard", () => expect(nextOf("M20x1.5")).toEqual(["M22x1.5"]));
+
+  // By hand, d - P of the larger against d + 0.4 of what is torn, which is 6.75, 13.1, 13.1, 14.69, 19.45, 22.63 and 27.39 mm: the
+  // metric plug before would bite in the old crests (M14x1.5 12.5, M16x1.5 14.5, M20x1.5 18.5, M24x1.5 22.5), and so would 5/8-18
+  // (14.46) in a torn 9/16-18. Major diameters by ASME B1.1: 0.25, 0.5, 0.5625, 0.75, 0.875 and 1.0625 inch.
   test.each([
-    ["1/2-20 UNF", "5/8-18 UNF"],
-    ["3/4-16 UNF", "7/8-14 UNF"],
-    ["1/2-13 UNC", "5/8-11 UNC"],
-    ["M20x1.5", "M22x1.5"],
-  ])("of %s is %s, of its own standard", (torn, larger) => expect(nextOf(torn)).toEqual([larger]));
+    ["1/4-20 UNC", "3/8-16 UNC", "M8x1"],
+    ["1/2-20 UNF", "5/8-18 UNF", "M16x1.5"],
+    ["1/2-13 UNC", "5/8-11 UNC", "M16x1.5"],
+    ["9/16-18 UNF", "3/4-16 UNF", "M18x1.5"],
+    ["3/4-16 UNF", "7/8-14 UNF", "M22x1.5"],
+    ["7/8-14 UNF", "1-12 UNF", "M26x1.5"],
+    ["1 1/16-12 UN", "1 1/4-12 UNF", "M30x1.5"],
+  ])("of %s is %s, of its own standard, or the metric plug %s", (torn, own, metric) => {
+    expect(nextOf(torn)).toEqual([own, metric]);
+  });
 
   // By hand, d - 1.5 of the metric plug and the drill of the G thread against what is torn: 10.13, 13.56, 17.06, 21.36, 26.84, 33.65.
   test.each([
@@ -98,10 +108,30 @@ describe("the next size", () => {
     expect(said).toMatch(/A new plug, M24x1\.5/);
   });
 
+  // By hand: 22 - 1.5 = 20.5 mm; (22 - 20.5)/(0.75 · √3 · 1.5) = 77 % of thread; 7 - (22 - 19.05)/2 = 5.5 mm of wall;
+  // 7/8-14: 22.225 - 25.4/14 = 20.41 mm, 77 % as for every thread drilled to d - P.
+  test("of a torn 3/4-16 UNF comes with the metric plug beside it, and that is a way of its own", () => {
+    const { remedies } = documentOf({ thread: "3/4-16 UNF", seal: onRings });
+    const said = (id: string) => {
+      const found = remedies.find((it) => it.id === id);
+      return [...(found?.checks ?? []), ...(found?.needs ?? [])].join(" ");
+    };
+    expect(said("next size")).toMatch(/Drill 20\.4 mm: 77 % of thread\. 7\/8-14 UNF takes the torn thread away whole/);
+    expect(said("next size")).toMatch(
+      /Or M22x1\.5, a metric plug: drill 20\.5 mm, 77 % of thread\. M22x1\.5 takes .* whole\./,
+    );
+    const metric = said("next size, other thread");
+    expect(metric).toMatch(/Drill 20\.5 mm: 77 % of thread\. M22x1\.5 takes the torn thread away whole/);
+    expect(metric).toMatch(/A new plug, M22x1\.5/);
+    expect(metric).toMatch(/Wall left 5\.5 mm, wants 2\.5 mm/);
+    expect(metric).not.toMatch(/\bOr\b/);
+  });
+
   // The same hole as somebody might have found it: full thread from the face to the depth that was cut, on the new plug and its ring.
   test.each([
     ["G 1/2", "next size", "M24x1.5"],
     ["G 1/2", "next size, other thread", "G 3/4"],
+    ["3/4-16 UNF", "next size, other thread", "M22x1.5"],
   ] as const)("of a torn %s: %s has the window of a port of sound %s", (torn, id, larger) => {
     const depth = { threadDepth: { value: "16 mm", how: "assumed" } };
     const way = of(torn, { case: depth }).repairs.find((it) => it.id === id);
