@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { portSection } from "../../../src/mechanics/joint/section.ts";
+import { labelBox } from "../../../src/sheets/drawings/lettering.ts";
 import { OddsPicture } from "../../../src/sheets/drawings/OddsPicture.tsx";
 import { commonView, SmallSection } from "../../../src/sheets/drawings/section/SmallSection.tsx";
 import { standaloneSvg } from "../../../src/sheets/drawings/standalone.ts";
@@ -54,6 +55,29 @@ describe("laws", () => {
     expect(crossed(standaloneSvg(odds(0.998, 1)))).toBe(2 * 99);
     expect(crossed(standaloneSvg(odds(0, 1)))).toBe(0);
     expect(crossed(standaloneSvg(odds(1, 1)))).toBe(200);
+  });
+
+  // The limit of the widest window of a row lies at the end of the axis, and its figure was cut off there (found in November 2026).
+  test("both figures of a strip stand whole on its sheet, the lesser first", () => {
+    fc.assert(
+      fc.property(anyWindow, anyWindow, (a, b) => {
+        for (const window of [a, b]) {
+          const svg = standaloneSvg(<WindowStrip window={window} to_Nm={commonTorque([a, b])} />);
+          const labels = [...svg.matchAll(/<text class="bold" x="([-\d.]+)"[^>]*?(text-anchor="end")?>(\d+)</g)];
+          const boxes = labels.map(([, x, end, text = ""]) => {
+            const label = { text, x: Number(x), y: 0, size: 6.5, anchor: end ? "end" : "start", bold: true } as const;
+            return labelBox(label);
+          });
+          expect(boxes).toHaveLength(2);
+          for (const box of boxes) {
+            expect(box.x).toBeGreaterThanOrEqual(0);
+            expect(box.x + box.width).toBeLessThanOrEqual(100);
+          }
+          expect(boxes[0]!.x + boxes[0]!.width).toBeLessThanOrEqual(boxes[1]!.x + 0.01);
+        }
+      }),
+      { numRuns: 200 },
+    );
   });
 
   test("nothing lies outside the sheet", () => {

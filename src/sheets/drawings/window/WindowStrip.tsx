@@ -1,6 +1,6 @@
 import { hatching, path, type XY } from "../hatch.ts";
 import { Lettering } from "../LetteringBlock.tsx";
-import { atLeast, atMost, type Label, rounded } from "../lettering.ts";
+import { atLeast, atMost, type Label, rounded, textWidth } from "../lettering.ts";
 import { torqueAxis } from "./torqueAxis.ts";
 import type { WindowProps } from "./windowProps.ts";
 import { windowInWords } from "./windowWords.ts";
@@ -88,7 +88,7 @@ const tick = (x: number): string =>
 /** Room between the two figures where their edges nearly meet. */
 const apart = 5;
 
-/** The two edges in figures under the strip, pushed apart where they would run together. */
+/** The two edges in figures under the strip, pushed apart where they would run together, and whole at its ends. */
 function figures(low: number, limit: number, need: string, most: string, empty: boolean): readonly Label[] {
   const y = height - 1.6;
   const at = (text: string, x: number, anchor: Label["anchor"]): Label => ({
@@ -101,9 +101,9 @@ function figures(low: number, limit: number, need: string, most: string, empty: 
   });
   const [first, second] = empty ? ([limit, low] as const) : ([low, limit] as const);
   const [firstText, secondText] = empty ? ([most, need] as const) : ([need, most] as const);
-  const roomLeft = first > 12;
-  return [
-    at(firstText, first + (roomLeft ? 1 : 0), roomLeft ? "end" : "start"),
-    at(secondText, Math.max(second - 1, first + (roomLeft ? apart : 12)), "start"),
-  ];
+  const roomLeft = first > Math.max(12, textWidth(firstText, letter, true) - 1);
+  const last = width - margin - textWidth(secondText, letter, true);
+  const begins = Math.min(last, Math.max(second - 1, first + (roomLeft ? apart : 12)));
+  const ends = Math.min(first + 1, begins - apart + 1);
+  return [at(firstText, roomLeft ? ends : first, roomLeft ? "end" : "start"), at(secondText, begins, "start")];
 }
