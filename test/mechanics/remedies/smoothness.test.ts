@@ -12,6 +12,8 @@ type Stepper = readonly [name: string, from: number, to: number, changed: (value
 const levels = { leastTurns: 0.01 };
 const ends = { goodFrom: "4 mm", goodTo: "16 mm", turns: undefined };
 
+const bare = { material: undefined, outside: undefined, inside: undefined, thickness: undefined };
+
 /** What a hand moves on the screen, from end to end of its range. */
 const steppers: readonly Stepper[] = [
   ["turns", 1.5, 10, (n) => ({ left: { turns: String(n) } })],
@@ -36,6 +38,15 @@ const steppers: readonly Stepper[] = [
       seal: { thickness: `${t} mm` },
       plug: { underHead: "19 mm" },
       left: { turns: "6" },
+    }),
+  ],
+  [
+    "depth of the chamfer of an O-ring",
+    1,
+    9,
+    (z) => ({
+      left: { turns: "5" },
+      seal: { ...bare, kind: "O-ring", chamfer: `${z} mm` },
     }),
   ],
   ["length of the plug, turns reckoned", 8, 26, (l) => ({ plug: { underHead: `${l} mm` }, left: ends })],
