@@ -52,7 +52,7 @@ export function threadAlong(photo: Photo, [a, b]: DrawnLine): ThreadReading | nu
   for (const [i, guess] of periodsAlong(photo, frame, length / 2, 0.6 * length, halves)
     .slice(0, 16)
     .entries())
-    if (search.enough(guess) || (i >= FIRST_GUESSES && search.fair())) break;
+    if (search.enough(guess) || (i >= CLEAREST && search.fair(i < FIRST_GUESSES))) break;
   return search.best();
 }
 
@@ -80,7 +80,8 @@ function sameStanding(a: Standing, b: Standing): boolean {
 const SEARCHED = 800;
 const MOST_PLACES = 5;
 const MOST_GUESSES = 6;
-/** Along a drawn line the clearest three periods, each with three widths, come first. */
+/** Along a drawn line the clearest period comes first, then two more, each with three widths. */
+const CLEAREST = 2;
 const FIRST_GUESSES = 8;
 /** A single edge answers as a wave over fewer than twice as many periods. */
 const LEAST_LINES = 1.6;
@@ -141,11 +142,15 @@ function searching(photo: Photo) {
       for (const it of rough)
         if (waiting.length < MOST_READ && !waiting.some((other) => sameTrace(it.traced, other.traced, 0.02)))
           waiting.push(it);
-      for (const it of waiting) if (!clear(CLEAR)) read(it);
+      for (const it of waiting) if (!clear(CLEAR) && !clear(it.clearness + MOST_GAINED)) read(it);
       return best;
     },
-    fair: (): boolean =>
-      rough.some(({ reading, clearness }) => readingReasons(reading).length <= 1 && clearness > FAIR),
+    /** True once something is answered; with `outlined`, by an outline, which tells a period from half of it. */
+    fair: (outlined = false): boolean =>
+      rough.some(
+        ({ reading, clearness }) =>
+          readingReasons(reading).length <= 1 && clearness > FAIR && !(outlined && reading.halfPhaseOff === null),
+      ),
     /** True once a reading is clear enough. */
     enough: (guess: ThreadGuess | null): boolean => {
       if (!guess || !plausiblePeriod(guess.period, 2 * guess.halfWidth)) return false;
@@ -167,8 +172,9 @@ function searching(photo: Photo) {
 
 type Rough = { readonly traced: TracedThread; readonly reading: ThreadReading; readonly clearness: number };
 
-/** How many rough readings are read at full size where none is clear. */
+/** How many rough readings are read at full size where none is clear, and by how much one may come out clearer than it went in. */
 const MOST_READ = 3;
+const MOST_GAINED = 1.3;
 
 /** The same lines, found from two guesses; their widths and periods within a share of `unlike`. */
 function sameTrace(a: TracedThread, b: TracedThread, unlike: number): boolean {
