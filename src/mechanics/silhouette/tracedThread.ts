@@ -25,8 +25,10 @@ export type TracedThread = {
 export type FirstLook = {
   readonly guess: ThreadGuess;
   readonly laid: Laid;
-  /** As what shares of its width the guess may repeat. */
+  /** As what shares of its width the guess may repeat; none where nothing of it does. */
   readonly shares: readonly number[];
+  /** How many samples were taken of the photo for it. */
+  readonly samples: number;
 };
 
 type Laid = { readonly strip: Strip; readonly signal: readonly Float32Array[] };
@@ -43,10 +45,13 @@ export function firstLook(photo: Photo, guess: ThreadGuess, narrower: readonly n
   const reach = wide.turns * halfWidth;
   const few = laidOut(photo, frame, { span, reach, step, across: Math.max(step, (2 * reach) / FEW) }, period);
   const shares = narrower.filter((share) => repeats(few, period, share * halfWidth));
-  if (shares.length === 0) return null;
+  const hardly = samplesOf(few);
+  if (shares.length === 0) return { guess, laid: few, shares, samples: hardly };
   const laid = laidOut(photo, frame, { span, reach: 1.6 * halfWidth + 0.9 * period, step }, period);
-  return { guess, laid, shares };
+  return { guess, laid, shares, samples: hardly + samplesOf(laid) };
 }
+
+const samplesOf = ({ strip: { rows, columns } }: Laid): number => rows * columns;
 
 /** So many lines tell what does not repeat, at a likeness a little below the one that is asked for. */
 const FEW = 32;
