@@ -3,7 +3,8 @@ export type Dimension = readonly [number, number, number, number];
 
 export const plain: Dimension = [0, 0, 0, 0];
 
-export const sameDimension = (a: Dimension, b: Dimension): boolean => a.every((exponent, i) => exponent === b[i]);
+export const sameDimension = (a: Dimension, b: Dimension): boolean =>
+  a === b || (a[0] === b[0] && a[1] === b[1] && a[2] === b[2] && a[3] === b[3]);
 
 /** The dimension of x·yⁿ. */
 export const productDimension = (x: Dimension, y: Dimension, n: number): Dimension => [

@@ -50,7 +50,16 @@ export function threadCandidates(evidence: readonly [ThreadEvidence, ...ThreadEv
   const greatest = Math.max(...weighed.map(({ log }) => log));
   const total = weighed.reduce((sum, { log }) => sum + Math.exp(log - greatest), 0);
   const ranked = weighed
-    .map(({ log, ...it }) => ({ ...it, probability: Math.exp(log - greatest) / total }))
+    .map(
+      ({ thread, designation, log, pieces, crestsCounted, blundered }): Ranked => ({
+        thread,
+        designation,
+        probability: Math.exp(log - greatest) / total,
+        pieces,
+        crestsCounted,
+        blundered,
+      }),
+    )
     .sort((a, b) => b.probability - a.probability);
 
   const [first, second] = ranked;
