@@ -16,7 +16,13 @@ export default defineConfig({
       { extends: true, test: { name: "node", include: ["test/**/*.test.{ts,tsx}"], exclude: ["test/browser/**"] } },
       {
         extends: true,
-        test: { name: "browser", include: ["test/browser/**/*.test.ts"], globalSetup: ["test/browser/setup.ts"] },
+        test: {
+          name: "browser",
+          include: ["test/browser/**/*.test.ts"],
+          globalSetup: ["test/browser/setup.ts"],
+          // Each wait of a flow ends by itself after half a minute at most; a flow of fifty taps takes what the machine needs.
+          testTimeout: 180_000,
+        },
       },
     ],
   },
