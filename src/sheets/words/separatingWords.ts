@@ -10,8 +10,14 @@ export function separatingSentence({ candidates, rivals, separateBy }: ThreadNam
   }
   const [first, second] = candidates;
   const rival = rivals[0] ?? second?.designation;
-  return `No other reading at the lift tells ${first?.designation} from ${rival}: hold it against a plug that is known.`;
+  const otherwise = onePlug(first?.designation, rival)
+    ? "the same R plug closes both"
+    : "hold it against a plug that is known";
+  return `No other reading at the lift tells ${first?.designation} from ${rival}: ${otherwise}.`;
 }
+
+/** Whether two are the taper and the parallel hole for one plug, so that no plug tells them apart. */
+const onePlug = (a = "", b = ""): boolean => a !== b && a.replace(/^Rp /, "R ") === b.replace(/^Rp /, "R ");
 
 function how(by: SeparatingMeasurement): string {
   switch (by.type) {

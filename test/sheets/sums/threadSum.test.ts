@@ -43,6 +43,9 @@ test("a hole is asked for its narrowing where that tells taper from parallel, an
   const parallel = answerOf(threadSum({ ...taper, narrows: "0", narrowsOver: "10" }));
   expect(parallel.figure?.value).toBe("Rp 1/2");
   expect(parallel.because).toContain("a parallel hole, closed by an R plug");
+  expect(parallel.next?.sentence).toBe(
+    "No other reading at the lift tells Rp 1/2 from R 1/2: the same R plug closes both.",
+  );
   expect(answerOf(threadSum({ ...taper, narrows: "0.6", narrowsOver: "10" })).figure?.value).toBe("R 1/2");
   expect(problemsOf(threadSum({ ...taper, narrows: "0.6" }))).toEqual({ narrowsOver: "" });
 });
