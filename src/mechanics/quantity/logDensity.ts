@@ -161,29 +161,16 @@ function pointMass(at: number): LogDensity {
 function convolved(a: LogDensity, b: LogDensity): LogDensity {
   const [long, short] = a.mass.length >= b.mass.length ? [a.mass, b.mass] : [b.mass, a.mass];
   const mass = new Float64Array(long.length + short.length - 1);
-  // Two rows at a time: each cell of the product is read and written half as often.
-  let j = 0;
-  for (; j + 1 < short.length; j += 2) {
-    const here = short[j] as number;
-    const next = short[j + 1] as number;
-    let before = 0;
-    for (let i = 0; i < long.length; i++) {
-      const it = long[i] as number;
-      mass[i + j] = (mass[i + j] as number) + here * it + next * before;
-      before = it;
-    }
-    mass[long.length + j] = (mass[long.length + j] as number) + next * before;
-  }
-  if (j < short.length) {
-    const here = short[j] as number;
-    for (let i = 0; i < long.length; i++) mass[i + j] = (mass[i + j] as number) + here * (long[i] as number);
-  }
+  // Four rows at a time: each cell of the product is read and written a quarter as often.
+  const row = (j: number): number => short[j] ?? 0;
+  for (let j = 0; j < short.length; j += 4) addFourTaps(mass, j, long, row(j), row(j + 1), row(j + 2), row(j + 3));
   return { first: a.first + b.first, mass, zero: 1 - (1 - a.zero) * (1 - b.zero) };
 }
 
 /**
  * Adds `column` four times, at `offset` and each of the three places after it, times a tap each. One pass that writes
- * every cell once: much of a window's time is spent here. What lies past the end is 0 and is left out.
+ * every cell once: much of a window's time is spent here. What lies past either end is 0 and is left out; a single touch
+ * out there, or three zeros taken out of an array, make every pass twice to three times as slow.
  */
 function addFourTaps(
   to: Float64Array,
@@ -194,21 +181,17 @@ function addFourTaps(
   t2: number,
   t3: number,
 ): void {
-  let [c1, c2, c3] = [0, 0, 0];
-  const count = column.length;
-  for (let i = 0; i < count; i++) {
-    const c0 = column[i] as number;
+  let c1 = 0;
+  let c2 = 0;
+  let c3 = 0;
+  const end = Math.min(column.length + 3, to.length - offset);
+  for (let i = 0; i < end; i++) {
+    const c0 = i < column.length ? (column[i] as number) : 0;
     const at = offset + i;
-    to[at] = (to[at] as number) + t0 * c0 + t1 * c1 + t2 * c2 + t3 * c3;
+    if (at >= 0) to[at] = (to[at] as number) + t0 * c0 + t1 * c1 + t2 * c2 + t3 * c3;
     c3 = c2;
     c2 = c1;
     c1 = c0;
-  }
-  for (let at = offset + count; at < offset + count + 3 && at < to.length; at++) {
-    to[at] = (to[at] as number) + t1 * c1 + t2 * c2 + t3 * c3;
-    c3 = c2;
-    c2 = c1;
-    c1 = 0;
   }
 }
 
