@@ -1,6 +1,6 @@
 import type { Distribution } from "../quantity/distribution.ts";
 import { formula } from "../quantity/formula.ts";
-import { type LogDensity, logDensity, logDensityOfNodes, product, times } from "../quantity/logDensity.ts";
+import { type LogDensity, logDensity, product, times } from "../quantity/logDensity.ts";
 import { mm, mm2 } from "../quantity/unit.ts";
 import type { RangeName, Ranges } from "../tables/referenceRanges.ts";
 import type { FrictionNodes } from "./frictionNodes.ts";
@@ -53,9 +53,5 @@ export function sealTorqueDensity(
   const { distribution, unit } = ranges[need.range];
   const size = { D_o: seal.outside, D_i: seal.inside };
   const acting = need.acts === "on an area" ? ringArea(size) : meanCircumference(size);
-  return product(
-    times(unit.inSI * acting.value, logDensity(distribution)),
-    logDensityOfNodes({ at: friction.arm_m.map(Math.log), weight: friction.weight }),
-    wrenchDensity(wrench),
-  );
+  return product(times(unit.inSI * acting.value, logDensity(distribution)), friction.arm, wrenchDensity(wrench));
 }

@@ -1,5 +1,5 @@
 import { quantile } from "../quantity/distribution.ts";
-import { type LogDensity, logDensity, logDensityOfNodes, varianceOfLog } from "../quantity/logDensity.ts";
+import { type LogDensity, logDensity, varianceOfLog } from "../quantity/logDensity.ts";
 import { materialRows } from "../tables/materialRows.ts";
 import { type CarryingTurns, leadIn } from "./carryingTurns.ts";
 import { frictionNodes } from "./frictionNodes.ts";
@@ -18,7 +18,7 @@ export type StrengthShare = { readonly term: StrengthTerm; readonly share: numbe
 export function strengthShares({ port, closure, turns, wrench, ranges }: Weighing): readonly StrengthShare[] {
   const row = materialRows[port.material];
   const D_b = bearingDiameter(closure.seal.outside, closure.seal.inside);
-  const { arm_m, weight } = frictionNodes(port.thread, D_b, closure.surface, ranges);
+  const { arm } = frictionNodes(port.thread, D_b, closure.surface, ranges);
   const terms: readonly (readonly [StrengthTerm, LogDensity])[] = [
     ["strength", logDensity(ranges[row.strength].distribution)],
     ["shear ratio", logDensity(ranges[row.shearRatio].distribution)],
@@ -26,7 +26,7 @@ export function strengthShares({ port, closure, turns, wrench, ranges }: Weighin
     ["turns", densityOfTurns(turns)],
     ["height", heightDensity(port, ranges)],
     ["area", internalAreaDensity(port)],
-    ["friction", logDensityOfNodes({ at: arm_m.map(Math.log), weight })],
+    ["friction", arm],
     ["wrench", wrenchDensity(wrench)],
   ];
   const variances = terms.map(([term, density]) => ({ term, variance: varianceOfLog(density) }));

@@ -1,4 +1,4 @@
-import { type Distribution, quantile, scaled, survival } from "../quantity/distribution.ts";
+import { type Distribution, quantile, survival } from "../quantity/distribution.ts";
 import { nodesOf } from "../quantity/distributionNodes.ts";
 import {
   cumulated,
@@ -19,6 +19,7 @@ import { iso898, type PropertyClassRow, propertyClassRow } from "../tables/iso89
 import { materialRows } from "../tables/materialRows.ts";
 import type { Ranges } from "../tables/referenceRanges.ts";
 import { tensileStressArea } from "../threads/tensileStressArea.ts";
+import type { Thread } from "../threads/thread.ts";
 import { type CarryingTurns, leadIn } from "./carryingTurns.ts";
 import type { FrictionNodes } from "./frictionNodes.ts";
 import type { Closure, Port } from "./port.ts";
@@ -96,20 +97,28 @@ export function stripTorqueDensity(
   wrench: Distribution,
   ranges: Ranges,
 ): LogDensity {
-  const arms = friction.arm_m.map(Math.log);
-  const stripped = product(strip, logDensityOfNodes({ at: arms, weight: friction.weight }));
-  const result = { ...stripped, mass: stripped.mass.slice() };
-  const notStripped = cumulated(strip).map((below) => 1 - below);
-  const edges = upperEdges(strip);
-  const yields = yieldForces(port, closure, friction.mu_th);
-  const strength = ranges["plug strength"].distribution;
-  for (let row = 0; row < arms.length; row += friction.rowsPerThread) {
-    const moved = movedByYield(strip, edges, notStripped, scaled(strength, yields[row] as number));
-    for (let own = row; own < row + friction.rowsPerThread; own++)
-      spreadAll(result, moved, arms[own] as number, friction.weight[own] as number);
-  }
+  const { lnArm, weight, rowsPerThread } = friction;
+  const result = product(strip, friction.arm);
+  const plug = propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value);
+  const yields = yieldForces(port.thread)(plug)(friction.mu);
+  changesByYield(strip)(yields)(ranges["plug strength"].distribution).forEach((change, i) => {
+    for (let row = i * rowsPerThread; row < (i + 1) * rowsPerThread; row++)
+      spreadAll(result, change, lnArm[row] as number, weight[row] as number);
+  });
   return product(result, wrenchDensity(wrench));
 }
+
+/** What the plug's yield changes in a strip force, for each thread friction; closures that catch the same turns share it. */
+const changesByYield = remembered((strip: LogDensity) =>
+  remembered((yields: Float64Array) =>
+    remembered((strength: Distribution) => {
+      const notStripped = cumulated(strip).map((below) => 1 - below);
+      // The upper edge of every cell, N.
+      const edges = strip.mass.map((_, i) => Math.exp(strip.first + (i + 0.5) * step));
+      return [...yields].map((force) => changeByYield(strip, edges, notStripped, strength, force));
+    }),
+  ),
+);
 
 /** The density of 1 / (1 + w): what a wrench that turns out a share w too strong takes from the figure set on it. */
 export const wrenchDensity: (wrench: Distribution) => LogDensity = remembered((wrench) => {
@@ -117,43 +126,39 @@ export const wrenchDensity: (wrench: Distribution) => LogDensity = remembered((w
   return logDensityOfNodes({ at: at.map((w) => -Math.log1p(w)), weight });
 });
 
-/** The upper edge of every cell, in the unit of the quantity. */
-function upperEdges({ first, mass }: LogDensity): Float64Array {
-  const edges = new Float64Array(mass.length);
-  for (let i = 0; i < edges.length; i++) edges[i] = Math.exp(first + (i + 0.5) * step);
-  return edges;
-}
-
 /**
- * What the plug's yield changes in the mass of the strip force: taken where the thread would have outlived the plug, put
- * where the plug yields. Nothing where the thread strips long before.
+ * What a plug that yields at `force`, N, times its `strength` changes in the mass of the strip force: taken where the thread
+ * would have outlived the plug, put where the plug yields. Nothing where the thread strips long before.
  */
-function movedByYield(
+function changeByYield(
   { first, mass, zero }: LogDensity,
   edges: Float64Array,
   notStripped: Float64Array,
-  plugYield: Distribution,
+  strength: Distribution,
+  force: number,
 ): LogDensity {
-  const begins = Math.max(0, Math.ceil((Math.log(quantile(plugYield, 1e-12)) - first) / step));
-  const surely = quantile(plugYield, 1 - 1e-12);
+  const begins = Math.max(0, Math.ceil((Math.log(force * quantile(strength, 1e-12)) - first) / step));
+  const surely = force * quantile(strength, 1 - 1e-12);
   let ends = mass.length;
   while (ends > begins && (notStripped[ends - 1] ?? 0) < 1e-10) ends--;
-  const moved = new Float64Array(Math.max(0, ends - begins));
+  const change = new Float64Array(Math.max(0, ends - begins));
   let holds = begins > 0 ? (notStripped[begins - 1] ?? 0) : 1 - zero;
   for (let i = begins; i < ends; i++) {
     const edge = edges[i] as number;
-    const after = edge > surely ? 0 : (notStripped[i] as number) * survival(plugYield, edge);
-    moved[i - begins] = holds - after - (mass[i] as number);
+    const after = edge > surely ? 0 : (notStripped[i] as number) * survival(strength, edge / force);
+    change[i - begins] = holds - after - (mass[i] as number);
     holds = after;
   }
-  return { first: first + begins * step, mass: moved, zero: 0 };
+  return { first: first + begins * step, mass: change, zero: 0 };
 }
 
 /** The yield force, N, of a plug of the least strength of its class, for each thread friction. */
-function yieldForces(port: Port, closure: Closure, mu: Float64Array): Float64Array {
-  const { R_p_MPa } = propertyClassRow(closure.plug.propertyClass, 1e3 * port.thread.d.value);
-  return plugYieldForces(port.thread, tensileStressArea(port.thread), exact("R_p", R_p_MPa, MPa, iso898.document), mu);
-}
+const yieldForces = remembered((thread: Thread) =>
+  remembered(({ R_p_MPa }: PropertyClassRow) => {
+    const R_p = exact("R_p", R_p_MPa, MPa, iso898.document);
+    return remembered((mu: Float64Array) => plugYieldForces(thread, tensileStressArea(thread), R_p, mu));
+  }),
+);
 
 /** Light alloys and their castings lose strength with heat; a case nobody measured has cooled. */
 export function heatFactor({ temperature }: Port, ranges: Ranges): number {

@@ -1,6 +1,14 @@
 import { cdf, type Distribution, quantile, support, survival } from "../quantity/distribution.ts";
 import { nodesOf } from "../quantity/distributionNodes.ts";
-import { emptyDensity, type LogDensity, logDensityBelow, nothing, spread, step } from "../quantity/logDensity.ts";
+import {
+  emptyDensity,
+  type LogDensity,
+  logDensityBelow,
+  nothing,
+  spread,
+  spreadAll,
+  step,
+} from "../quantity/logDensity.ts";
 import { normalCdf, normalDensity } from "../quantity/normal.ts";
 import { crowding, firstTurnShare } from "./stripping.ts";
 import type { Count } from "./turnsCount.ts";
@@ -70,21 +78,21 @@ function reachOfCount(count: Count, leadIn: Distribution): readonly [number, num
 /** Moves the mass beyond three turns to where uneven sharing leaves it. */
 function shared({ first, mass, zero }: LogDensity, k: number, exponent: Distribution): LogDensity {
   const exponents = nodesOf(exponent, 8);
-  const n = mass.map((_, i) => Math.exp(first + i * step));
+  const even = Math.max(0, Math.floor((Math.log(3) - first) / step) + 1);
+  const n = mass.subarray(even).map((_, i) => Math.exp(first + (even + i) * step));
   const f = firstTurnShare.over({ k, n });
   const f_3 = firstTurnShare.over({ k, n: 3 })[0] as number;
-  const c = crowding.over({ n, f, f_3 });
-  const last = mass.length - 1;
+  const loss = crowding.over({ n, f, f_3 }).map(Math.log);
   // Crowding grows with the turns: the most that is moved down is what the last cell loses, and it needs room below.
-  const mostLost = Math.max(0, Math.log(c[last] as number)) * Math.max(...exponents.at);
-  const moved = emptyDensity(first - mostLost, first + last * step);
-  for (let i = 0; i < mass.length; i++) {
-    const here = first + i * step;
-    const loss = (n[i] as number) > 3 ? Math.log(c[i] as number) : 0;
-    if (loss <= 0) spread(moved, here, mass[i] as number);
-    else
-      for (let j = 0; j < exponents.at.length; j++)
-        spread(moved, here - loss * (exponents.at[j] as number), (mass[i] as number) * (exponents.weight[j] as number));
-  }
+  const mostLost = (loss.at(-1) ?? 0) * Math.max(...exponents.at);
+  const moved = emptyDensity(first - mostLost, first + mass.length * step);
+  spreadAll(moved, { first, mass: mass.subarray(0, even) }, 0, 1);
+  for (let i = even; i < mass.length; i++)
+    for (let j = 0; j < exponents.at.length; j++)
+      spread(
+        moved,
+        first + i * step - (loss[i - even] as number) * (exponents.at[j] as number),
+        (mass[i] as number) * (exponents.weight[j] as number),
+      );
   return { ...moved, zero };
 }

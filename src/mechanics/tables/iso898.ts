@@ -14,9 +14,10 @@ export const iso898: Source = published("ISO 898-1:2013, table 3");
 
 /** The row of a property class for a nominal diameter in mm; class 8.8 steps up above 16 mm. ISO 898-1:2013, table 3. */
 export function propertyClassRow(name: PropertyClass, d_mm: number): PropertyClassRow {
-  if (name === "8.8" && d_mm > 16) return { R_m_MPa: 830, R_p_MPa: 660 };
-  return rows[name];
+  return name === "8.8" && d_mm > 16 ? above16 : rows[name];
 }
+
+const above16: PropertyClassRow = { R_m_MPa: 830, R_p_MPa: 660 };
 
 const rows: Readonly<Record<PropertyClass, PropertyClassRow>> = {
   "4.6": { R_m_MPa: 400, R_p_MPa: 240 },
