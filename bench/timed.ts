@@ -5,13 +5,14 @@ export function timed(work: () => unknown): number {
   return performance.now() - from;
 }
 
-/** The median of `rounds` runs after some to warm up, ms. */
-export function medianOf(rounds: number, work: () => unknown): number {
-  for (let i = 0; i < rounds; i++) work();
-  return quantileOf(
-    Array.from({ length: rounds }, () => timed(work)),
-    0.5,
-  );
+/** The median of `rounds` runs after some to warm up, ms; each on what is `prepared` for it, which is not timed. */
+export function medianOf<T>(rounds: number, prepared: () => T, work: (given: T) => unknown): number {
+  for (let i = 0; i < rounds; i++) work(prepared());
+  const times = Array.from({ length: rounds }, () => {
+    const given = prepared();
+    return timed(() => work(given));
+  });
+  return quantileOf(times, 0.5);
 }
 
 /** The value that a share p of the values do not exceed. */
