@@ -17,7 +17,7 @@ export const productDimension = (x: Dimension, y: Dimension, n: number): Dimensi
 /** A mistake in our code, not in the mechanic's numbers: a length was used where a force belongs. */
 export class DimensionError extends Error {
   override readonly name = "DimensionError";
-  constructor(where: string, expected: string) {
-    super(`${where} does not have the dimension of ${expected || "a plain number"}`);
+  constructor(where: string, expected: Dimension) {
+    super(`${where} does not have the dimension [${expected.join(", ")}]`);
   }
 }

@@ -1,8 +1,9 @@
 import { type Columns, overColumns } from "./columns.ts";
 import { type Dimension, DimensionError, plain, sameDimension } from "./dimension.ts";
 import { parse } from "./expression.ts";
+import { dimensionOf } from "./expressionDimension.ts";
 import type { Quantity } from "./quantity.ts";
-import { type Sloped, sloped } from "./slopes.ts";
+import { level, type Sloped, sloped } from "./slopes.ts";
 import type { Unit } from "./unit.ts";
 
 /** An equation with its readings: called on estimates it gives a worked quantity, `over` columns it gives a column. */
@@ -47,6 +48,8 @@ function equation(text: string, units: Readonly<Record<string, Unit>>, source: s
   const right = parse(text.slice(equals + 1));
   const unit = unitOf(symbol);
   const result = scale(unit);
+  /** What the right side names; null until the dimensions of the text have been found to fit together. */
+  let symbols: readonly string[] | null = null;
 
   function unitOf(name: string): Unit {
     const known = units[name];
@@ -55,25 +58,44 @@ function equation(text: string, units: Readonly<Record<string, Unit>>, source: s
   }
 
   function estimate(inputs: Readonly<Record<string, Quantity>>): Quantity {
+    const used = namedOf(inputs);
+    // Inputs met along several paths add with their signs, so correlation needs no further care.
+    const keys = Object.keys(Object.assign({}, ...Object.values(used).map(({ contributions }) => contributions)));
     const y = sloped(right, (name): Sloped => {
-      const x = inputs[name];
-      if (!x) throw new Error(`${text}: nothing given for ${name}`);
-      demand(`${name} in "${text}"`, x.unit.dimension, unitOf(name).dimension);
-      const { factor, zero, dimension } = scale(unitOf(name));
-      return { value: (x.value - zero) / factor, dimension, gradient: { [name]: 1 / factor } };
+      const { value, contributions } = used[name] as Quantity;
+      const { factor, zero } = scale(unitOf(name));
+      const slopes = keys.some((key) => contributions[key])
+        ? keys.map((key) => (contributions[key] ?? 0) / factor)
+        : level;
+      return { value: (value - zero) / factor, slopes };
     });
-    demand(text, y.dimension, result.dimension);
     if (!Number.isFinite(y.value)) throw new RangeError(`${text} has no value for what was given`);
-    // A caller may hand over more than the text names, a whole thread for two of its diameters.
-    const used = Object.fromEntries(Object.keys(y.gradient).map((name) => [name, inputs[name] as Quantity]));
     const scales = scale === numberScale ? { scales: units } : {};
     return {
       symbol,
       value: y.value * result.factor + result.zero,
       unit,
-      contributions: propagated(y.gradient, used, result.factor),
+      contributions: Object.fromEntries(keys.map((key, i) => [key, result.factor * (y.slopes[i] ?? 0)])),
       origin: { type: "worked", formula: text, source, inputs: used, ...scales },
     };
+  }
+
+  /** What the text names of what is given: a caller may hand over more, a whole thread for two of its diameters. */
+  function namedOf(inputs: Readonly<Record<string, Quantity>>): Readonly<Record<string, Quantity>> {
+    const used: Record<string, Quantity> = {};
+    const dimensionGiven = (name: string): Dimension => {
+      const x = inputs[name];
+      if (!x) throw new Error(`${text}: nothing given for ${name}`);
+      const { dimension } = unitOf(name);
+      if (!sameDimension(x.unit.dimension, dimension)) throw new DimensionError(`${name} in "${text}"`, dimension);
+      used[name] = x;
+      return scale(unitOf(name)).dimension;
+    };
+    if (symbols) symbols.forEach(dimensionGiven);
+    else if (!sameDimension(dimensionOf(right, dimensionGiven), result.dimension))
+      throw new DimensionError(text, result.dimension);
+    symbols ??= Object.keys(used);
+    return used;
   }
 
   function over(columns: Columns): Float64Array {
@@ -94,21 +116,4 @@ function equation(text: string, units: Readonly<Record<string, Unit>>, source: s
   }
 
   return Object.assign(estimate, { over, text, source });
-}
-
-function demand(where: string, actual: Dimension, expected: Dimension): void {
-  if (!sameDimension(actual, expected)) throw new DimensionError(where, `[${expected.join(", ")}]`);
-}
-
-/** Inputs met along several paths add with their signs, so correlation needs no further care. */
-function propagated(
-  gradient: Readonly<Record<string, number>>,
-  inputs: Readonly<Record<string, Quantity>>,
-  factor: number,
-): Record<string, number> {
-  const contributions: Record<string, number> = {};
-  for (const [name, slope] of Object.entries(gradient))
-    for (const [input, u] of Object.entries(inputs[name]?.contributions ?? {}))
-      contributions[input] = (contributions[input] ?? 0) + factor * slope * u;
-  return contributions;
 }

@@ -66,7 +66,7 @@ export const standardUncertainty = (q: Quantity): number => Math.hypot(...Object
 
 /** The value on the scale of `unit`. @throws DimensionError if `unit` measures something else. */
 export function valueIn(unit: Unit, q: Quantity): number {
-  if (!sameDimension(unit.dimension, q.unit.dimension)) throw new DimensionError(q.symbol, unit.symbol);
+  if (!sameDimension(unit.dimension, q.unit.dimension)) throw new DimensionError(q.symbol, unit.dimension);
   return onScale(q.value, unit);
 }
 

@@ -173,6 +173,13 @@ describe("what would be read otherwise is bracketed", () => {
   });
 });
 
+// Found on 2026-11-27: what a nought was divided by was left standing as a symbol, "3 turns + 0 mm / P".
+test("a figure beside a nought is said too", () => {
+  const shifted = formula("n = n_0 + dz / P", { n_0: turn, dz: mm, P: mm, n: turn }, "test");
+  const [step] = working(shifted({ n_0: exact("n_0", 3, turn), dz: exact("dz", 0, mm), P: exact("P", 1.5, mm) }));
+  expect(step?.substituted).toBe("3 turns + 0 mm / 1.5 mm");
+});
+
 test("a numerical value equation prints the numbers it takes, whatever unit they were read in", () => {
   // ISO 965-1 (form from memory): the pitch counts in millimetres, given as 0.05 in here.
   const T_d = numericalFormula("T = 180 * P^(2/3) - 3.15 / sqrt(P)", { P: mm, T: um }, "test");
