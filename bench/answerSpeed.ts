@@ -52,7 +52,13 @@ const cases = {
   },
 };
 
+/** Of two passes over all the cases the second: within the first the engine of the language still compiles what they run. */
 export function answerSpeed(): readonly AnswerSpeed[] {
+  onePass();
+  return onePass();
+}
+
+function onePass(): readonly AnswerSpeed[] {
   return Object.entries(cases).map(([example, form]) => ({ example, ...speedOf(() => given(example, form)) }));
 }
 
