@@ -47,12 +47,15 @@ export function threadAlong(photo: Photo, [a, b]: DrawnLine): ThreadReading | nu
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   if (length < 20) return null;
   const frame = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, ux: (b.x - a.x) / length, uy: (b.y - a.y) / length };
-  const halves = [0.22, 0.36, 0.6].map((share) => share * length);
+  const halves = [0.22, 0.36, 0.6, 1].map((share) => share * length);
+  const guesses = periodsAlong(photo, frame, length / 2, 0.6 * length, halves);
+  const stubby = (it: ThreadGuess): boolean => it.halfWidth > 0.8 * length;
   const search = searching(photo);
-  for (const [i, guess] of periodsAlong(photo, frame, length / 2, 0.6 * length, halves)
-    .slice(0, 16)
-    .entries())
-    if (search.enough(guess) || (i >= CLEAREST && search.fair(i < FIRST_GUESSES))) break;
+  const likely = guesses.filter((it) => !stubby(it)).slice(0, 16);
+  for (const [i, guess] of likely.entries())
+    if (search.enough(guess) || (i >= CLEAREST && search.fair(i < FIRST_GUESSES))) return search.best();
+  // Few turns of a wide thread: the line is shorter than the thread is wide.
+  for (const guess of guesses.filter(stubby).slice(0, MOST_GUESSES)) if (search.enough(guess)) break;
   return search.best();
 }
 

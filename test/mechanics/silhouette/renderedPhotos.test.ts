@@ -58,6 +58,15 @@ test("a plug in the fingers is read along a line that was drawn in two photos of
   pitchesHold(all);
 });
 
+test("few turns of a wide thread are read along a line that is shorter than the thread is wide", async () => {
+  const [it] = await read("held", [145], true);
+  const [a = [0, 0], b = [0, 0]] = it?.photograph.ends ?? [];
+  const { outside_mm = 0, length_mm = 0 } = { ...it?.scene.thread };
+  expect(length_mm, `${Math.hypot(b[0] - a[0], b[1] - a[1])} pixels`).toBeLessThan(outside_mm);
+  expect(answered(it ? [it] : [])).toBe(1);
+  claimsNothingWrong(it ? [it] : []);
+});
+
 test("a left-hand thread is seen to be one", async () => {
   const it = await rendered("paper", 4, { hand: -1, surface: "zinc" });
   const answer = threadFromPhoto(it.photo, caliper(it.scene.thread.outside_mm));
