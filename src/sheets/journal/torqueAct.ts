@@ -53,7 +53,7 @@ export const torqueAct: Act = {
 };
 
 /** A wrench is named by its number; a pull without one is written down as that. */
-const noWrench = "none";
+const noWrench = "no wrench";
 
 function torqueForm({ shop, about, today }: Around): ActForm {
   const wrenches = wrenchesOf(shop);
@@ -78,7 +78,6 @@ function torqueForm({ shop, about, today }: Around): ActForm {
       choiceWords: {
         ...Object.fromEntries(wrenches.map((it) => [it.instrument, wrenchWord(it, shop, today)])),
         ...Object.fromEntries(persons.map(({ person, called }) => [person, called])),
-        [noWrench]: "no wrench",
       },
       folded: ["reached", "again", "mark", ...Object.keys(fittedFields)],
       photos: "last",

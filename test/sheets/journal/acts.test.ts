@@ -58,17 +58,22 @@ describe("what is tapped and typed becomes the fact that the journal keeps", () 
   });
 
   test("a torque with the plug and seal that went in, and its photo; a plug without its seal is half of it", () => {
-    const texts = { set: "34", wrench: "none", clicked: "yes", pulledBy: "jory", plug: "a new plug" };
+    const texts = { set: "34", wrench: "no wrench", clicked: "yes", pulledBy: "jory", plug: "a new plug" };
     const photos = "ab".repeat(32);
     expect(read("torqued", { ...texts, seal: "flat washer", material: "copper", photos })).toMatchObject({
       facts: [{ fitted: { plug: "a new plug", seal: "flat washer", material: "copper" }, photos: [photos] }],
     });
+    // A word on a tap is looked up by its choice alone: the seal that is none is no wrench.
+    const { fields, choiceWords } = actNamed("torqued").form(around(port));
+    const taken = ["wrench", "seal"].map((name) => (fields[name]?.type === "choice" ? fields[name].choices : []));
+    expect(taken[0]?.filter((it) => taken[1]?.includes(it))).toEqual([]);
+    expect(choiceWords["none"]).toBeUndefined();
     const half = read("torqued", texts);
     expect(half.ok ? [] : half.problems.map(({ field }) => field)).toEqual(["seal"]);
   });
 
   test("a figure in another unit is kept as it was read", () => {
-    expect(read("torqued", { set: "25 lbf·ft", wrench: "none", clicked: "no", pulledBy: "jory" })).toMatchObject({
+    expect(read("torqued", { set: "25 lbf·ft", wrench: "no wrench", clicked: "no", pulledBy: "jory" })).toMatchObject({
       facts: [{ set: "25 lbf·ft", wrench: null, clicked: false }],
     });
   });
@@ -76,7 +81,7 @@ describe("what is tapped and typed becomes the fact that the journal keeps", () 
   test("why somebody enters another's pull is kept, and not where he pulled himself", () => {
     const texts = {
       set: "34",
-      wrench: "none",
+      wrench: "no wrench",
       clicked: "yes",
       pulledBy: "sefa",
       enteredBecause: "her gloves are oily",
