@@ -27,18 +27,15 @@ export function shelfSentence({ port, thread, fitted, turns, repairs, alike }: T
     fitted && `closed with ${list([fitted.seal, fitted.material])}`,
     counts !== "" && `turns ${counts}${turns.falling ? ", they fall: have a longer plug and an insert kit, too" : ""}`,
     repairs.length > 0 && `repaired: ${list(repairs.map((it) => lowered(remedyNames[it])))}`,
-    thread !== null &&
-      alike.repaired > 0 &&
-      `${alike.repaired} of ${alike.ports} others of its kind here were repaired`,
+    alike.repaired > 0 && `repaired here: ${alike.repaired} of ${alike.ports} others of its kind`,
   ].filter((it) => it);
   return `${port.called}: ${said.length === 0 ? "nothing is known of it yet" : said.join("; ")}.`;
 }
 
 /** What the others of its kind have, where nobody noted its own thread. */
-function alikeSentence({ repaired, threads }: ToHaveHere["alike"], joint: string): string | null {
+function alikeSentence({ threads }: ToHaveHere["alike"], joint: string): string | null {
   const [most] = threads;
   if (!most) return null;
   const known = threads.reduce((sum, { ports }) => sum + ports, 0);
-  const mended = repaired > 0 ? `, ${repaired} of them repaired` : "";
-  return `thread not known; ${most.ports} of ${known} others here (${joint}) had ${most.thread}${mended}`;
+  return `thread not known; ${most.ports} of ${known} others here (${joint}) had ${most.thread}`;
 }

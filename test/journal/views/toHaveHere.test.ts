@@ -85,7 +85,7 @@ test("of one whose thread nobody noted: what the others of its kind had, and how
     ],
   });
   expect(first && shelfSentence(first)).toBe(
-    "Drain: thread not known; 2 of 3 others here (engine sump) had M14x1.5, 1 of them repaired.",
+    "Drain: thread not known; 2 of 3 others here (engine sump) had M14x1.5; repaired here: 1 of 3 others of its kind.",
   );
 });
 
