@@ -132,8 +132,14 @@ export function offered(
 ): Offered {
   const first = firstOf(about, state);
   const behind = Object.entries(groups[about]) as [GroupName, readonly ActName[]][];
-  const more = behind.map(([group, all]) => ({ group, acts: all.filter((it) => !first.includes(it)) }));
+  const asked = (act: ActName): boolean => !first.includes(act) && !unaskedOf(state).includes(act);
+  const more = behind.map(([group, all]) => ({ group, acts: all.filter(asked) }));
   return { first, more: more.filter(({ acts: all }) => all.length > 0) };
+}
+
+/** What nobody can say yet of a machine that was only called about, or any more of one that has gone. */
+function unaskedOf(state: Parameters<typeof offered>[1]): readonly ActName[] {
+  return state === "enquiry" ? ["promised", "unitNoted"] : state === "gone" ? ["promised"] : [];
 }
 
 function firstOf(about: About["type"], state: Parameters<typeof offered>[1]): readonly ActName[] {

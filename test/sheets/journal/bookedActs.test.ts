@@ -105,4 +105,16 @@ describe("a job that is promised", () => {
     expect(first(booked)).toEqual(["open", "promised", "ordered", "note"]);
     expect(first({ type: "CallTaken", words: "it drips" })).toEqual(["answered", "booked", "open", "found", "note"]);
   });
+
+  test("is promised anew neither before its machine is named nor once that has gone", () => {
+    const offered = (...lines: readonly object[]) =>
+      shown(lines, "2026-11-26T08:00:00Z").subjects.flatMap(({ first, more }) =>
+        [...first, ...more.flatMap(({ taps }) => taps)].map(({ act }) => act),
+      );
+    expect(offered(booked, opened)).toEqual(expect.arrayContaining(["promised", "unitNoted"]));
+    expect(offered({ type: "CallTaken", words: "it drips" })).not.toContain("promised");
+    expect(offered({ type: "CallTaken", words: "it drips" })).not.toContain("unitNoted");
+    const left = { type: "MachineLeftNotRunning", carriedBy: "a trailer", signedFor: true };
+    expect(offered(booked, opened, left)).not.toContain("promised");
+  });
 });
